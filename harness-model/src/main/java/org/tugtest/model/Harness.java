@@ -1,0 +1,57 @@
+package org.tugtest.model;
+
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Everything the files of one root say of one vehicle (or one variant of it). Maps are in natural
+ * order of their ids, so the order in the files never matters.
+ *
+ * @param root path of the root file, relative to the harness folder
+ * @param files every file read for this root, the root first, the others sorted
+ * @param sketch connectors, cavities and pins that wires name exist by being named
+ */
+public record Harness(
+    String root,
+    List<String> files,
+    @Nullable String title,
+    @Nullable String revision,
+    boolean sketch,
+    Defaults defaults,
+    Map<String, Loom> looms,
+    Parts parts,
+    Map<String, Device> devices,
+    Map<String, String> fitted,
+    Map<String, Connector> connectors,
+    Map<String, Splice> splices,
+    Map<String, Wire> wires,
+    Map<String, Group> groups,
+    Layout layout,
+    Map<String, Zone> zones,
+    Map<String, State> states,
+    Map<String, RuleLimits> limits,
+    Map<String, Waiver> waivers,
+    Map<String, Expectation> expectations) {
+
+  public Harness {
+    files = List.copyOf(files);
+    looms = Ordered.copyOf(looms);
+    devices = Ordered.copyOf(devices);
+    fitted = Ordered.copyOf(fitted);
+    connectors = Ordered.copyOf(connectors);
+    splices = Ordered.copyOf(splices);
+    wires = Ordered.copyOf(wires);
+    groups = Ordered.copyOf(groups);
+    zones = Ordered.copyOf(zones);
+    states = Ordered.copyOf(states);
+    limits = Ordered.copyOf(limits);
+    waivers = Ordered.copyOf(waivers);
+    expectations = Ordered.copyOf(expectations);
+  }
+
+  /** The type a device has: the named one, or its own fields; null when the type is not known. */
+  public @Nullable DeviceType typeOf(Device device) {
+    return device.type() == null ? device.own() : parts.deviceTypes().get(device.type());
+  }
+}

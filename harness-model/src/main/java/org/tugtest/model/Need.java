@@ -1,0 +1,8 @@
+package org.tugtest.model;
+
+/** What a bundle must be protected from. */
+public enum Need implements Word {
+  ABRASION,
+  HEAT,
+  MOISTURE
+}

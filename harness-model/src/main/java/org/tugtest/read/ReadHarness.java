@@ -1,0 +1,31 @@
+package org.tugtest.read;
+
+import java.util.List;
+import java.util.Map;
+import org.tugtest.model.Harness;
+import org.tugtest.text.Places;
+import org.tugtest.text.Problem;
+import org.tugtest.text.SourceText;
+
+/**
+ * What came of reading one root.
+ *
+ * @param harness everything that could be read; a field with a shape problem is as if left out
+ * @param places where each thing is written
+ * @param problems everything wrong with the files as written, sorted by place
+ * @param texts the text of each file that could be decoded, by path
+ * @param unread paths of files of this root of which nothing could be used
+ */
+public record ReadHarness(
+    Harness harness,
+    Places places,
+    List<Problem> problems,
+    Map<String, SourceText> texts,
+    List<String> unread) {
+
+  public ReadHarness {
+    problems = List.copyOf(problems);
+    texts = Map.copyOf(texts);
+    unread = List.copyOf(unread);
+  }
+}
