@@ -21,6 +21,7 @@ public interface SourceFiles {
   /** What came of opening a file. */
   sealed interface Content {
     /** Its bytes; the receiver must not change them. */
+    @SuppressWarnings("ArrayRecordComponent") // copying every file once more buys nothing
     record Bytes(byte[] bytes) implements Content {
       @Override
       public boolean equals(Object other) {
