@@ -60,6 +60,11 @@ public final class SourceText {
     return offset - lineStarts[lineAt(offset) - 1] + 1;
   }
 
+  /** The offset of the character at a line and column, both from 1 and inside the text. */
+  public int offset(int line, int column) {
+    return lineStarts[line - 1] + column - 1;
+  }
+
   /** The text of a line (from 1) without its line end. */
   public String line(int number) {
     int start = lineStarts[number - 1];
