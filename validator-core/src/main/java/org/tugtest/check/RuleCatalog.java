@@ -1,0 +1,85 @@
+package org.tugtest.check;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.ServiceLoader;
+import org.tugtest.facts.KnownRules;
+import org.tugtest.rule.Rule;
+import org.tugtest.rule.RuleInfo;
+import org.tugtest.rule.Setting;
+import org.tugtest.rule.connectors.SpliceUnderfilled;
+
+/** All rules, in the order of the reports: ours by heading, then a team's own by id. */
+public final class RuleCatalog {
+  private final Map<String, Rule> rules;
+
+  private RuleCatalog(Map<String, Rule> rules) {
+    this.rules = rules;
+  }
+
+  /** The rules of this module. A test names a rule class that is missing here. */
+  public static RuleCatalog standard() {
+    return of(List.of(new SpliceUnderfilled()));
+  }
+
+  /** These rules. Two of the same id are refused with an {@link IllegalArgumentException}. */
+  public static RuleCatalog of(List<Rule> rules) {
+    Map<String, Rule> byId = new LinkedHashMap<>();
+    for (Rule rule : rules) {
+      Rule present = byId.putIfAbsent(rule.info().id(), rule);
+      if (present != null) {
+        throw new IllegalArgumentException(
+            "two rules are called "
+                + rule.info().id()
+                + ": "
+                + present.getClass().getName()
+                + " and "
+                + rule.getClass().getName());
+      }
+    }
+    return new RuleCatalog(byId);
+  }
+
+  /** These and a team's own rules, found as services by {@code loader}, sorted by id. */
+  public RuleCatalog withServices(ClassLoader loader) {
+    List<Rule> all = new ArrayList<>(rules.values());
+    ServiceLoader.load(Rule.class, loader).stream()
+        .map(ServiceLoader.Provider::get)
+        .sorted(java.util.Comparator.comparing(rule -> rule.info().id()))
+        .forEach(all::add);
+    return of(all);
+  }
+
+  /** All rules. */
+  public List<Rule> rules() {
+    return List.copyOf(rules.values());
+  }
+
+  /** What there is to say of every rule. */
+  public List<RuleInfo> infos() {
+    return rules.values().stream().map(Rule::info).toList();
+  }
+
+  /** The rule of that id. */
+  public Optional<Rule> rule(String id) {
+    return Optional.ofNullable(rules.get(id));
+  }
+
+  /** The ids and settings that {@code limits} and {@code waivers} may name. */
+  public KnownRules known() {
+    Map<String, Map<String, KnownRules.Range>> known = new LinkedHashMap<>();
+    for (RuleInfo info : infos()) {
+      Map<String, KnownRules.Range> settings = new LinkedHashMap<>();
+      for (Setting setting : info.settings()) {
+        settings.put(
+            setting.name(),
+            new KnownRules.Range(setting.least(), setting.greatest(), setting.unit()));
+      }
+      known.put(info.id(), Map.copyOf(settings));
+    }
+    return new KnownRules(known);
+  }
+}

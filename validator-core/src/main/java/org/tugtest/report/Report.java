@@ -1,0 +1,87 @@
+package org.tugtest.report;
+
+import java.util.List;
+import java.util.Optional;
+import org.tugtest.rule.RuleInfo;
+import org.tugtest.text.Place;
+
+/**
+ * Everything a report shows; every writer reads it and none alters it.
+ *
+ * @param version of the tool
+ * @param folder the harness folder, relative to the folder that places are shown from (the
+ *     repository's or the project's), with {@code /}; empty when they are the same
+ * @param gate what blocks
+ * @param rules all rules of the catalogue, in its order
+ * @param harnesses the roots, sorted by path
+ */
+public record Report(
+    String version,
+    String folder,
+    Revision revision,
+    Gate gate,
+    List<RuleInfo> rules,
+    List<HarnessReport> harnesses) {
+
+  /** How a check ended. */
+  public enum Outcome {
+    /** Nothing blocks. */
+    CLEAN("clean"),
+    /** A finding blocks. */
+    FINDINGS("findings"),
+    /** A rule broke, or there was nothing to check. */
+    CANNOT_CHECK("cannot-check");
+
+    private final String word;
+
+    Outcome(String word) {
+      this.word = word;
+    }
+
+    /** The word in {@code outcome.txt}. */
+    public String word() {
+      return word;
+    }
+  }
+
+  public Report {
+    rules = List.copyOf(rules);
+    harnesses = List.copyOf(harnesses);
+  }
+
+  /** How the check ended: a crash outweighs findings. */
+  public Outcome outcome() {
+    if (harnesses.isEmpty()
+        || harnesses.stream().anyMatch(harness -> !harness.result().crashes().isEmpty())) {
+      return Outcome.CANNOT_CHECK;
+    }
+    return harnesses.stream().anyMatch(this::blocked) ? Outcome.FINDINGS : Outcome.CLEAN;
+  }
+
+  /** Whether a finding of this root blocks. */
+  public boolean blocked(HarnessReport harness) {
+    return harness.result().findings().stream().anyMatch(gate::blocks);
+  }
+
+  /** The path of a file of the harness, from the folder that places are shown from. */
+  public String path(String file) {
+    String from = folder;
+    String to = file;
+    while (to.startsWith("../") && !from.isEmpty()) {
+      to = to.substring(3);
+      int slash = from.lastIndexOf('/');
+      from = slash < 0 ? "" : from.substring(0, slash);
+    }
+    return from.isEmpty() ? to : from + "/" + to;
+  }
+
+  /** {@code path:line:column} of a place, from the folder that places are shown from. */
+  public String shown(Place place) {
+    return path(place.file()) + ":" + place.line() + ":" + place.column();
+  }
+
+  /** What there is to say of a rule. */
+  public Optional<RuleInfo> rule(String id) {
+    return rules.stream().filter(rule -> rule.id().equals(id)).findFirst();
+  }
+}

@@ -1,0 +1,40 @@
+package org.tugtest.rule;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.tugtest.finding.Subject;
+
+/**
+ * How many subjects a rule judged, and which it could not judge for which reason.
+ *
+ * @param rule id of the rule
+ * @param noun what it judges, in the plural
+ * @param judged subjects that are fine or have a finding
+ * @param missing reason to subjects, both sorted
+ */
+public record Coverage(String rule, String noun, int judged, Map<String, List<Subject>> missing) {
+
+  public Coverage {
+    missing = Collections.unmodifiableMap(new TreeMap<>(missing));
+  }
+
+  /** All subjects of the rule, judged or not. */
+  public int subjects() {
+    return judged + notJudged();
+  }
+
+  /** Subjects that could not be judged. */
+  public int notJudged() {
+    return missing.values().stream().mapToInt(List::size).sum();
+  }
+
+  /** The coverage for sorted sets of subjects. */
+  static Coverage of(String rule, String noun, int judged, Map<String, Set<Subject>> reasons) {
+    Map<String, List<Subject>> lists = new TreeMap<>();
+    reasons.forEach((reason, subjects) -> lists.put(reason, List.copyOf(subjects)));
+    return new Coverage(rule, noun, judged, lists);
+  }
+}

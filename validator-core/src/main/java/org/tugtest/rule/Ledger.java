@@ -1,0 +1,75 @@
+package org.tugtest.rule;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.tugtest.finding.Finding;
+import org.tugtest.finding.Level;
+import org.tugtest.finding.Subject;
+import org.tugtest.text.Places;
+
+/** Where a rule says what it found of each subject. Not for several threads. */
+public final class Ledger {
+  private final RuleInfo info;
+  private final Settings settings;
+  private final Places places;
+  private final List<Finding> findings = new ArrayList<>();
+  private final Set<Subject> bad = new HashSet<>();
+  private final Map<String, Set<Subject>> missing = new TreeMap<>();
+  private int fine;
+
+  /** An empty ledger for one rule. */
+  public Ledger(RuleInfo info, Settings settings, Places places) {
+    this.info = info;
+    this.settings = settings;
+    this.places = places;
+  }
+
+  /** A subject was judged and nothing is wrong with it. */
+  public void fine() {
+    fine++;
+  }
+
+  /** So many subjects were judged and nothing is wrong with them. */
+  public void fine(int subjects) {
+    fine += subjects;
+  }
+
+  /**
+   * A subject was judged and this is wrong. Its first subject counts as judged, once however many
+   * findings it has.
+   */
+  public void finding(Finding.Draft draft) {
+    Subject first = draft.firstSubject();
+    if (settings.offAt(first)) {
+      notJudged(first, "switched off for this place under limits");
+      return;
+    }
+    Level level = settings.levelAt(first, draft.ownLevel()).cappedAt(draft.ownBasis().gravest());
+    findings.add(draft.finish(info.id(), level, places));
+    bad.add(first);
+  }
+
+  /**
+   * A subject could not be judged.
+   *
+   * @param reason what is missing, in a few words that are the same for all such subjects
+   */
+  public void notJudged(Subject subject, String reason) {
+    missing.computeIfAbsent(reason, word -> new TreeSet<>()).add(subject);
+  }
+
+  /** What was found, in the order it was said. */
+  public List<Finding> findings() {
+    return List.copyOf(findings);
+  }
+
+  /** How far the rule came. */
+  public Coverage coverage() {
+    return Coverage.of(info.id(), info.subjects(), fine + bad.size(), missing);
+  }
+}

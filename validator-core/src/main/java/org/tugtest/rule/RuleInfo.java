@@ -1,0 +1,143 @@
+package org.tugtest.rule;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tugtest.finding.Level;
+
+/**
+ * All about a rule. Its page is made from this, reports print it, and a test runs its examples.
+ *
+ * @param id kebab-case name of the class
+ * @param level usual level
+ * @param summary the bad state it finds, one sentence without a full stop at the end
+ * @param subjects what it judges, in the plural: {@code cavities with wires}
+ * @param looksFor what exactly makes it fire
+ * @param why why that matters
+ * @param remedy how to put it right
+ * @param basis the source of its threshold, or that it follows from the format
+ * @param settings figures a team may change
+ * @param failing harness files in which it fires, each as a JSON text
+ * @param passing harness files in which it judges something and does not fire
+ */
+public record RuleInfo(
+    String id,
+    Heading heading,
+    Stage stage,
+    Level level,
+    String summary,
+    String subjects,
+    String looksFor,
+    String why,
+    String remedy,
+    String basis,
+    List<Setting> settings,
+    List<String> failing,
+    List<String> passing) {
+
+  public RuleInfo {
+    settings = List.copyOf(settings);
+    failing = List.copyOf(failing);
+    passing = List.copyOf(passing);
+  }
+
+  /** Begins the description of a rule. */
+  public static Builder of(String id, Heading heading, Level level) {
+    return new Builder(id, heading, level);
+  }
+
+  /** The setting of that name. */
+  public Optional<Setting> setting(String name) {
+    return settings.stream().filter(setting -> setting.name().equals(name)).findFirst();
+  }
+
+  /** Collects what there is to say of a rule. */
+  public static final class Builder {
+    private final String id;
+    private final Heading heading;
+    private final Level level;
+    private final List<Setting> settings = new ArrayList<>();
+    private final List<String> failing = new ArrayList<>();
+    private final List<String> passing = new ArrayList<>();
+    private Stage stage = Stage.HARNESS;
+    private String summary = "";
+    private String subjects = "";
+    private String looksFor = "";
+    private String why = "";
+    private String remedy = "";
+    private String basis = "";
+
+    private Builder(String id, Heading heading, Level level) {
+      this.id = id;
+      this.heading = heading;
+      this.level = level;
+    }
+
+    /** When it runs; with the harness when not said. */
+    public Builder stage(Stage when) {
+      stage = when;
+      return this;
+    }
+
+    /** The bad state it finds. */
+    public Builder summary(String sentence) {
+      summary = sentence;
+      return this;
+    }
+
+    /** What it judges, in the plural. */
+    public Builder subjects(String plural) {
+      subjects = plural;
+      return this;
+    }
+
+    /** What exactly makes it fire. */
+    public Builder looksFor(String text) {
+      looksFor = text.strip();
+      return this;
+    }
+
+    /** Why that matters. */
+    public Builder why(String text) {
+      why = text.strip();
+      return this;
+    }
+
+    /** How to put it right. */
+    public Builder remedy(String text) {
+      remedy = text.strip();
+      return this;
+    }
+
+    /** The source of its threshold. */
+    public Builder basis(String text) {
+      basis = text.strip();
+      return this;
+    }
+
+    /** A figure that a team may change. */
+    public Builder setting(Setting setting) {
+      settings.add(setting);
+      return this;
+    }
+
+    /** A harness file in which it fires. */
+    public Builder failing(String json) {
+      failing.add(json);
+      return this;
+    }
+
+    /** A harness file in which it judges something and does not fire. */
+    public Builder passing(String json) {
+      passing.add(json);
+      return this;
+    }
+
+    /** The finished description. */
+    public RuleInfo build() {
+      return new RuleInfo(
+          id, heading, stage, level, summary, subjects, looksFor, why, remedy, basis, settings,
+          failing, passing);
+    }
+  }
+}

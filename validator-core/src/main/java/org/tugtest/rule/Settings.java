@@ -1,0 +1,79 @@
+package org.tugtest.rule;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.tugtest.finding.Level;
+import org.tugtest.finding.Subject;
+import org.tugtest.model.RuleLimits;
+
+/** The settings of one rule: its own figures, with what the team changed under {@code limits}. */
+public final class Settings {
+  private static final String OFF = "off";
+  private final RuleInfo info;
+  private final @Nullable RuleLimits limits;
+
+  /**
+   * The settings of a rule.
+   *
+   * @param limits what the team wrote for it; null: nothing
+   */
+  public Settings(RuleInfo info, @Nullable RuleLimits limits) {
+    this.info = info;
+    this.limits = limits;
+  }
+
+  /** A figure, for everything. A value that is no number or out of range counts as not written. */
+  public double number(String name) {
+    Setting setting = setting(name);
+    return limits == null
+        ? setting.standard()
+        : inRange(setting, limits.settings().get(name)).orElse(setting.standard());
+  }
+
+  /** A figure at one place: what is written for the place, else for everything. */
+  public double number(String name, Subject at) {
+    RuleLimits.AtPlace here = limits == null ? null : limits.places().get(at.place());
+    return here == null
+        ? number(name)
+        : inRange(setting(name), here.settings().get(name)).orElseGet(() -> number(name));
+  }
+
+  /** Whether the team switched the rule off. */
+  public boolean off() {
+    return limits != null && OFF.equals(limits.level());
+  }
+
+  /** Whether the team switched the rule off at a place. */
+  public boolean offAt(Subject at) {
+    RuleLimits.AtPlace here = limits == null ? null : limits.places().get(at.place());
+    return here != null && OFF.equals(here.level());
+  }
+
+  /** The level of a finding: the team's for the place or the rule, else the one asked for. */
+  public Level levelAt(Subject at, @Nullable Level asked) {
+    RuleLimits.AtPlace here = limits == null ? null : limits.places().get(at.place());
+    Optional<Level> written = here == null ? Optional.empty() : level(here.level());
+    return written
+        .or(() -> limits == null ? Optional.empty() : level(limits.level()))
+        .orElse(asked == null ? info.level() : asked);
+  }
+
+  private static Optional<Level> level(@Nullable String word) {
+    return word == null ? Optional.empty() : Level.of(word);
+  }
+
+  private Setting setting(String name) {
+    return info.setting(name)
+        .orElseThrow(() -> new IllegalArgumentException(info.id() + " has no setting " + name));
+  }
+
+  private static Optional<Double> inRange(Setting setting, @Nullable Object written) {
+    if (!(written instanceof Number number)) {
+      return Optional.empty();
+    }
+    double value = number.doubleValue();
+    return value >= setting.least() && value <= setting.greatest()
+        ? Optional.of(value)
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,13 @@
+package org.tugtest.rule;
+
+/** When a rule runs. */
+public enum Stage {
+  /** Reports what reading the files met. */
+  READING,
+  /** Needs references that name something. */
+  REFERENCES,
+  /** Everything else. */
+  HARNESS,
+  /** After all others: what waivers did. */
+  WAIVERS
+}
