@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import org.tugtest.model.Harness;
+import org.tugtest.network.Fitting;
 import org.tugtest.network.Wiring;
 import org.tugtest.read.ReadHarness;
 import org.tugtest.text.Places;
@@ -20,6 +21,7 @@ public final class Facts {
   private final KnownRules knownRules;
   private final WaiverUse waiverUse;
   private final Lazy<Wiring> wiring;
+  private final Lazy<Fitting> fitting;
 
   private Facts(ReadHarness read, LocalDate today, KnownRules knownRules) {
     this.read = read;
@@ -27,6 +29,7 @@ public final class Facts {
     this.knownRules = knownRules;
     this.waiverUse = WaiverUse.NONE;
     this.wiring = new Lazy<>(() -> Wiring.of(read.harness()));
+    this.fitting = new Lazy<>(() -> new Fitting(read.harness(), wiring.get()));
   }
 
   private Facts(Facts same, WaiverUse waiverUse) {
@@ -35,6 +38,7 @@ public final class Facts {
     this.knownRules = same.knownRules;
     this.waiverUse = waiverUse;
     this.wiring = same.wiring;
+    this.fitting = same.fitting;
   }
 
   /**
@@ -95,5 +99,10 @@ public final class Facts {
   /** What references name, what ends where, and what mates. */
   public Wiring wiring() {
     return wiring.get();
+  }
+
+  /** Which terminal and seal sit in each cavity, and the sizes of the wires. */
+  public Fitting fitting() {
+    return fitting.get();
   }
 }
