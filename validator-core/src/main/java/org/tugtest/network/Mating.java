@@ -2,6 +2,7 @@ package org.tugtest.network;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,7 @@ public final class Mating {
   private final Map<Mate.OfPort, String> connectorAtPort = new HashMap<>();
   private final Map<String, Map<String, String>> portOfPin = new HashMap<>();
   private final List<Conflict> conflicts = new ArrayList<>();
+  private final Set<String> implied = new HashSet<>();
 
   /**
    * A connector that claims a mate which another has already.
@@ -42,7 +44,24 @@ public final class Mating {
         portOfPin.put(device.id(), ports);
       }
     }
+    if (harness.sketch()) {
+      harness.wires().values().forEach(wire -> imply(wire.from(), wire.to()));
+    }
     harness.connectors().values().forEach(this::join);
+  }
+
+  private void imply(@Nullable Ref from, @Nullable Ref to) {
+    for (Ref ref : new Ref[] {from, to}) {
+      if (ref != null && ref.pin() != null && !isWritten(ref.owner())) {
+        implied.add(ref.owner());
+      }
+    }
+  }
+
+  private boolean isWritten(String owner) {
+    return harness.connectors().containsKey(owner)
+        || harness.devices().containsKey(owner)
+        || harness.splices().containsKey(owner);
   }
 
   /** What a connector is plugged into. */
@@ -60,13 +79,17 @@ public final class Mating {
     return List.copyOf(conflicts);
   }
 
-  /** What {@code mates} of a connector names, or empty when it names nothing that can be mated. */
+  /**
+   * What {@code mates} of a connector names, or empty when it names nothing that can be mated. In a
+   * sketch a connector that only wires name can be mated too.
+   */
   public Optional<Mate> target(Ref ref) {
     String owner = ref.owner();
     if (ref.pin() != null) {
       return Optional.empty();
     }
-    if (ref.member() == null && harness.connectors().containsKey(owner)) {
+    if (ref.member() == null
+        && (harness.connectors().containsKey(owner) || implied.contains(owner))) {
       return Optional.of(new Mate.OfConnector(owner));
     }
     DeviceType type = typeOf(owner);
@@ -93,6 +116,22 @@ public final class Mating {
     return mate instanceof Mate.OfPort port
         ? portAt(port).flatMap(half -> housing(half.housing()))
         : housingOf(((Mate.OfConnector) mate).connector());
+  }
+
+  /** The node a connector stands at: the one written for it, else that of its mate. */
+  public Optional<String> nodeOf(String connector) {
+    Connector found = harness.connectors().get(connector);
+    if (found != null && found.at() != null) {
+      return Optional.of(found.at());
+    }
+    Mate mate = mates.get(connector);
+    if (mate instanceof Mate.OfPort port) {
+      Device device = harness.devices().get(port.device());
+      return device == null ? Optional.empty() : Optional.ofNullable(device.at());
+    }
+    Connector other =
+        mate instanceof Mate.OfConnector half ? harness.connectors().get(half.connector()) : null;
+    return other == null ? Optional.empty() : Optional.ofNullable(other.at());
   }
 
   /** The port of a device in which a pin lies. */

@@ -1,6 +1,7 @@
 package org.tugtest.rule;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,9 @@ import org.tugtest.text.Places;
 
 /** Where a rule says what it found of each subject. Not for several threads. */
 public final class Ledger {
+  /** The reason for a subject at which the team switched the rule off. */
+  static final String OFF_HERE = "switched off for this place under limits";
+
   private final RuleInfo info;
   private final Settings settings;
   private final Places places;
@@ -44,14 +48,35 @@ public final class Ledger {
    * findings it has.
    */
   public void finding(Finding.Draft draft) {
+    finding(draft, List.of(draft.firstSubject()));
+  }
+
+  /**
+   * These subjects were judged and this is wrong with all of them: one finding with a list, such as
+   * one for a loom. They count as judged, each once, and its first subject only when it is one of
+   * them.
+   */
+  public void finding(Finding.Draft draft, Collection<Subject> members) {
     Subject first = draft.firstSubject();
     if (settings.offAt(first)) {
-      notJudged(first, "switched off for this place under limits");
+      members.forEach(member -> notJudged(member, OFF_HERE));
       return;
     }
     Level level = settings.levelAt(first, draft.ownLevel()).cappedAt(draft.ownBasis().gravest());
     findings.add(draft.finish(info.id(), level, places));
-    bad.add(first);
+    bad.addAll(members);
+  }
+
+  /**
+   * Whether the team switched the rule off for a subject that would be one of a list; if so, it is
+   * noted as not judged.
+   */
+  public boolean switchedOff(Subject member) {
+    boolean off = settings.offAt(member);
+    if (off) {
+      notJudged(member, OFF_HERE);
+    }
+    return off;
   }
 
   /**
