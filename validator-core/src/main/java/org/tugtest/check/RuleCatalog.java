@@ -10,7 +10,13 @@ import org.tugtest.facts.KnownRules;
 import org.tugtest.rule.Rule;
 import org.tugtest.rule.RuleInfo;
 import org.tugtest.rule.Setting;
+import org.tugtest.rule.connectors.CavityUnsealed;
+import org.tugtest.rule.connectors.SealUnfitForWire;
 import org.tugtest.rule.connectors.SpliceUnderfilled;
+import org.tugtest.rule.connectors.StudOverstacked;
+import org.tugtest.rule.connectors.TerminalUnfitForCavity;
+import org.tugtest.rule.connectors.TerminalUnfitForWire;
+import org.tugtest.rule.written.CavityDoubled;
 
 /** All rules, in the order of the reports: ours by heading, then a team's own by id. */
 public final class RuleCatalog {
@@ -22,7 +28,15 @@ public final class RuleCatalog {
 
   /** The rules of this module. A test names a rule class that is missing here. */
   public static RuleCatalog standard() {
-    return of(List.of(new SpliceUnderfilled()));
+    return of(
+        List.of(
+            new CavityDoubled(),
+            new TerminalUnfitForCavity(),
+            new TerminalUnfitForWire(),
+            new SealUnfitForWire(),
+            new CavityUnsealed(),
+            new StudOverstacked(),
+            new SpliceUnderfilled()));
   }
 
   /** These rules. Two of the same id are refused with an {@link IllegalArgumentException}. */

@@ -4,14 +4,15 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 
 /**
- * A figure against its limit, printed so that it never seems to pass: at the limit's decimals, with
- * more of them for as long as the rounded figure would stand on another side of the limit than the
- * figure itself.
+ * A figure against its limit, printed so that it never seems to pass: to three digits or the
+ * limit's decimals, with more of them for as long as the rounded figure would stand on another side
+ * of the limit than the figure itself.
  *
  * @param unit as printed: {@code mm}, {@code A}, {@code mm2}, ..; empty for counts
  */
 public record Measured(double actual, double limit, String unit, Bound bound) {
   private static final int MOST_DECIMALS = 12;
+  private static final int DIGITS = 3;
 
   /** Which way the limit bounds. */
   public enum Bound {
@@ -36,22 +37,29 @@ public record Measured(double actual, double limit, String unit, Bound bound) {
     return plain(limit).toPlainString();
   }
 
-  /** The figure at the limit's decimals, or as many more as it needs, without unit. */
+  /** The figure, rounded as far as that cannot mislead, without unit. */
   public String actualShown() {
     BigDecimal limitFigure = plain(limit);
     BigDecimal figure = BigDecimal.valueOf(actual);
     int side = figure.compareTo(limitFigure);
-    for (int decimals = limitFigure.scale(); decimals < MOST_DECIMALS; decimals++) {
+    int forDigits = DIGITS - figure.precision() + figure.scale();
+    for (int decimals = Math.max(limitFigure.scale(), forDigits);
+        decimals < MOST_DECIMALS;
+        decimals++) {
       BigDecimal near = figure.setScale(decimals, RoundingMode.HALF_EVEN);
       if (near.compareTo(limitFigure) == side) {
-        return near.toPlainString();
+        return plain(near).toPlainString();
       }
     }
     return figure.toPlainString();
   }
 
   private static BigDecimal plain(double value) {
-    BigDecimal stripped = BigDecimal.valueOf(value).stripTrailingZeros();
+    return plain(BigDecimal.valueOf(value));
+  }
+
+  private static BigDecimal plain(BigDecimal value) {
+    BigDecimal stripped = value.stripTrailingZeros();
     return stripped.scale() < 0 ? stripped.setScale(0, RoundingMode.UNNECESSARY) : stripped;
   }
 }

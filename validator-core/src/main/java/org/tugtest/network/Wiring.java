@@ -126,6 +126,21 @@ public final class Wiring {
     return mating.meets(contact);
   }
 
+  /** The node a connector stands at: its own, else that of its mate; empty when neither says. */
+  public Optional<String> nodeOf(String connector) {
+    Connector own = harness.connectors().get(connector);
+    if (own != null && own.at() != null) {
+      return Optional.of(own.at());
+    }
+    Mate mate = mating.mateOf(connector).orElse(null);
+    if (mate instanceof Mate.OfConnector other) {
+      Connector half = harness.connectors().get(other.connector());
+      return half == null ? Optional.empty() : Optional.ofNullable(half.at());
+    }
+    Device device = mate instanceof Mate.OfPort port ? harness.devices().get(port.device()) : null;
+    return device == null ? Optional.empty() : Optional.ofNullable(device.at());
+  }
+
   private boolean isNamedOtherwise(String owner) {
     return owner.isEmpty()
         || harness.wires().containsKey(owner)

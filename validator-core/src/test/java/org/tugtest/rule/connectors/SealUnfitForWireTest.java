@@ -1,0 +1,71 @@
+package org.tugtest.rule.connectors;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tugtest.finding.Level;
+import org.tugtest.rule.Judged;
+
+class SealUnfitForWireTest {
+  private static Judged sealed(boolean sealed, double outerMm, String sealFamily, String more) {
+    return Judged.of(
+        new SealUnfitForWire(),
+        """
+        {"format": 1, "sketch": true,
+         "parts": {
+           "wires": {"w": {"areaMm2": 1, "maxC": 125, "outerMm": %s}},
+           "housings": {"h": {"side": "socket", "family": "t1.5", "rows": [["1"]],
+                              "sealed": %s, "seals": ["blue"]}},
+           "seals": {"blue": {"family": "%s", "insulationMinMm": 1.2, "insulationMaxMm": 2.1}}},
+         "connectors": {"R1": {"housing": "h"}},
+         "wires": {"W1": {"from": "R1:1", "to": "A:1", "part": "w"}%s}}
+        """
+            .formatted(outerMm, sealed, sealFamily, more));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1.1, 1", "1.2, 0", "1.3, 0", "2.0, 0", "2.1, 0", "2.2, 1"})
+  void theBoundsAreAllowed(double outerMm, int findings) {
+    assertThat(sealed(true, outerMm, "t1.5", "").findings()).hasSize(findings);
+  }
+
+  @Test
+  void theSentenceGivesFigureAndLimit() {
+    assertThat(sealed(true, 2.25, "t1.5", "").messages())
+        .containsExactly(
+            "wire W1 does not suit seal blue at R1:1: outside diameter 2.25 mm, over the greatest"
+                + " of 2.1 mm");
+  }
+
+  @Test
+  void anotherFamilyDoesNotFit() {
+    assertThat(sealed(true, 1.9, "t2.8", "").messages())
+        .containsExactly("seal blue (family t2.8) does not fit R1:1 (family t1.5)");
+  }
+
+  @Test
+  void twoWiresInOneSealAreAWarning() {
+    Judged judged =
+        sealed(
+            true, 1.9, "t1.5", ", \"W2\": {\"from\": \"R1:1\", \"to\": \"A:2\", \"part\": \"w\"}");
+    assertThat(judged.findings())
+        .extracting(finding -> finding.level())
+        .containsExactly(Level.WARNING);
+  }
+
+  @Test
+  void aSealedHousingWithoutSealsCannotBeJudged() {
+    Judged judged =
+        Judged.of(
+            new SealUnfitForWire(),
+            """
+            {"format": 1, "sketch": true,
+             "parts": {"housings": {"h": {"side": "socket", "rows": [["1"]], "sealed": true}}},
+             "connectors": {"R1": {"housing": "h"}},
+             "wires": {"W1": {"from": "R1:1", "to": "A:1"}}}
+            """);
+    assertThat(judged.coverage().missing()).containsOnlyKeys("no seal is named");
+  }
+}

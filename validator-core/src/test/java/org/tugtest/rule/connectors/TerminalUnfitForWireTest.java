@@ -1,0 +1,86 @@
+package org.tugtest.rule.connectors;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tugtest.finding.Level;
+import org.tugtest.rule.Judged;
+
+class TerminalUnfitForWireTest {
+  private static Judged crimped(String wire, String terminal) {
+    return Judged.of(
+        new TerminalUnfitForWire(),
+        """
+        {"format": 1, "sketch": true,
+         "parts": {
+           "wires": {"given": {"areaMm2": 1, "maxC": 125, "outerMm": 2.0},
+                     "known": {"areaMm2": 1, "maxC": 125},
+                     "remembered": {"areaMm2": 0.5, "maxC": 125}},
+           "housings": {"h": {"side": "socket", "rows": [["1"]], "terminals": ["t"]}},
+           "terminals": {"t": {"family": "t1.5", "side": "socket", "areaMinMm2": 0.35,
+                               "areaMaxMm2": 1.0%s}}},
+         "connectors": {"R1": {"housing": "h"}},
+         "wires": {"W1": {"from": "R1:1", "to": "A:1", %s}}}
+        """
+            .formatted(terminal, wire));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0.34, 1", "0.35, 0", "0.36, 0", "0.99, 0", "1.0, 0", "1.01, 1"})
+  void theBoundsOfTheAreaAreAllowed(double area, int findings) {
+    assertThat(crimped("\"areaMm2\": " + area, "").findings()).hasSize(findings);
+  }
+
+  @Test
+  void theSentenceGivesFigureAndLimit() {
+    assertThat(crimped("\"areaMm2\": 1.5", "").messages())
+        .containsExactly(
+            "conductor of wire W1 does not suit terminal t at R1:1: 1.5 mm2, over the greatest of"
+                + " 1 mm2");
+    assertThat(crimped("\"areaMm2\": 1.004", "").messages())
+        .containsExactly(
+            "conductor of wire W1 does not suit terminal t at R1:1: 1.004 mm2, over the greatest"
+                + " of 1 mm2");
+  }
+
+  @Test
+  void gaugesCountByTheirArea() {
+    assertThat(crimped("\"awg\": \"18\"", "").findings()).isEmpty();
+    assertThat(crimped("\"awg\": \"16\"", "").messages())
+        .containsExactly(
+            "conductor of wire W1 does not suit terminal t at R1:1: 1.31 mm2 (ASTM B258 formula),"
+                + " over the greatest of 1 mm2");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1.9, 1", "2.0, 0", "2.1, 0"})
+  void givenInsulationIsHeldAgainstTheRange(double greatest, int findings) {
+    assertThat(
+            crimped(
+                    "\"part\": \"given\"",
+                    ", \"insulationMinMm\": 1.0, \"insulationMaxMm\": " + greatest)
+                .findings())
+        .hasSize(findings);
+  }
+
+  @Test
+  void aReadTableRowMayBeAnErrorARememberedOneOnlyWarns() {
+    String narrow = ", \"insulationMinMm\": 1.0, \"insulationMaxMm\": 1.5";
+    assertThat(crimped("\"part\": \"known\"", narrow).findings())
+        .extracting(finding -> finding.level())
+        .containsExactly(Level.ERROR);
+    assertThat(crimped("\"part\": \"remembered\"", narrow).findings())
+        .extracting(finding -> finding.level())
+        .containsExactly(Level.WARNING);
+  }
+
+  @Test
+  void withoutSizeNothingIsJudged() {
+    Judged judged = crimped("\"colour\": \"RD\"", "");
+    assertThat(judged.findings()).isEmpty();
+    assertThat(judged.coverage().missing())
+        .containsOnlyKeys("the wire gives neither area nor gauge", "no terminal is named");
+  }
+}
