@@ -3,6 +3,7 @@ package org.tugtest.check;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.tugtest.expect.Verdict;
 import org.tugtest.finding.Level;
 import org.tugtest.rule.Coverage;
 
@@ -13,19 +14,22 @@ import org.tugtest.rule.Coverage;
  * @param coverage how far each rule that ran came, in the order of the catalogue
  * @param notRun rules that did not run and why, in the order of the catalogue
  * @param crashes rules that broke
+ * @param expectations what came of the team's own statements, in natural order of their ids
  */
 public record CheckResult(
     String root,
     List<CheckedFinding> findings,
     List<Coverage> coverage,
     List<NotRun> notRun,
-    List<Crash> crashes) {
+    List<Crash> crashes,
+    List<Verdict> expectations) {
 
   public CheckResult {
     findings = List.copyOf(findings);
     coverage = List.copyOf(coverage);
     notRun = List.copyOf(notRun);
     crashes = List.copyOf(crashes);
+    expectations = List.copyOf(expectations);
   }
 
   /** Findings that no waiver covers. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.tugtest.expect.Expectations;
 import org.tugtest.facts.Facts;
 import org.tugtest.facts.WaiverUse;
 import org.tugtest.finding.Finding;
@@ -107,7 +108,8 @@ public final class Checker {
           findings,
           ids.stream().filter(coverage::containsKey).map(coverage::get).toList(),
           ids.stream().filter(notRun::containsKey).map(notRun::get).toList(),
-          crashes);
+          crashes,
+          Expectations.judge(facts));
     }
   }
 

@@ -9,4 +9,10 @@ public record HarnessReport(Facts facts, CheckResult result) {
   public String root() {
     return result.root();
   }
+
+  /** The title of the harness; its root when it has none. */
+  public String title() {
+    String title = facts.harness().title();
+    return title == null || title.isBlank() ? root() : title;
+  }
 }

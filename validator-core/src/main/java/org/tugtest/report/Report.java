@@ -58,9 +58,15 @@ public record Report(
     return harnesses.stream().anyMatch(this::blocked) ? Outcome.FINDINGS : Outcome.CLEAN;
   }
 
-  /** Whether a finding of this root blocks. */
+  /** Whether a finding of this root blocks, or a rule judged too few of its subjects. */
   public boolean blocked(HarnessReport harness) {
-    return harness.result().findings().stream().anyMatch(gate::blocks);
+    return harness.result().findings().stream().anyMatch(gate::blocks)
+        || harness.result().coverage().stream().anyMatch(gate::blocks);
+  }
+
+  /** Whether nothing of this root blocks and no rule broke on it. */
+  public boolean passes(HarnessReport harness) {
+    return !blocked(harness) && harness.result().crashes().isEmpty();
   }
 
   /** The path of a file of the harness, from the folder that places are shown from. */

@@ -31,6 +31,15 @@ public record Coverage(String rule, String noun, int judged, Map<String, List<Su
     return missing.values().stream().mapToInt(List::size).sum();
   }
 
+  /**
+   * Whether less than {@code percent} of the subjects were judged. Subjects at which the team
+   * switched the rule off do not count.
+   */
+  public boolean under(int percent) {
+    int off = missing.getOrDefault(Ledger.OFF_HERE, List.of()).size();
+    return 100L * judged < (long) percent * (subjects() - off);
+  }
+
   /** The coverage for sorted sets of subjects. */
   static Coverage of(String rule, String noun, int judged, Map<String, Set<Subject>> reasons) {
     Map<String, List<Subject>> lists = new TreeMap<>();
