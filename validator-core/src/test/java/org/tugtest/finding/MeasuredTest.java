@@ -8,7 +8,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class MeasuredTest {
   @ParameterizedTest
   @CsvSource({
-    "5.2, 3, 5, 3",
+    "5.2, 3, 5.2, 3",
     "3.04, 3, 3.04, 3",
     "3.0004, 3, 3.0004, 3",
     "2.96, 3, 2.96, 3",
