@@ -3,10 +3,16 @@ package org.tugtest.facts;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.tugtest.model.Harness;
 import org.tugtest.network.Fitting;
+import org.tugtest.network.Nets;
+import org.tugtest.network.Network;
+import org.tugtest.network.Sides;
 import org.tugtest.network.Wiring;
 import org.tugtest.read.ReadHarness;
+import org.tugtest.text.NaturalOrder;
 import org.tugtest.text.Places;
 import org.tugtest.text.Problem;
 import org.tugtest.text.SourceText;
@@ -16,20 +22,53 @@ import org.tugtest.text.SourceText;
  * for, once; the view may be used by several threads.
  */
 public final class Facts {
+  private static final String FILES = "files/";
   private final ReadHarness read;
   private final LocalDate today;
   private final KnownRules knownRules;
   private final WaiverUse waiverUse;
-  private final Lazy<Wiring> wiring;
-  private final Lazy<Fitting> fitting;
+  private final Computed computed;
+
+  /** What is computed from the files alone, shared by all views of them. */
+  private static final class Computed {
+    final List<String> unread;
+    final Lazy<Misread> misread;
+    final Lazy<Wiring> wiring;
+    final Lazy<Fitting> fitting;
+    final Lazy<Network> network;
+    final Lazy<Nets> nets;
+    final Lazy<Sides> sides;
+
+    Computed(ReadHarness read) {
+      Harness harness = read.harness();
+      unread = unread(read);
+      misread = new Lazy<>(() -> Misread.by(read.problems()));
+      wiring = new Lazy<>(() -> Wiring.of(harness));
+      fitting = new Lazy<>(() -> new Fitting(harness, wiring.get()));
+      network = new Lazy<>(() -> Network.of(harness, wiring.get()));
+      nets = new Lazy<>(() -> Nets.of(harness, wiring.get(), network.get()));
+      sides = new Lazy<>(() -> Sides.of(network.get()));
+    }
+
+    /** Files that could not be used, those that are used but not there included. */
+    private static List<String> unread(ReadHarness read) {
+      Set<String> files = new TreeSet<>(NaturalOrder.NATURAL);
+      files.addAll(read.unread());
+      for (Problem problem : read.problems()) {
+        if (problem.kind() == Problem.Kind.FILE_UNREADABLE && problem.subject().startsWith(FILES)) {
+          files.add(problem.subject().substring(FILES.length()));
+        }
+      }
+      return List.copyOf(files);
+    }
+  }
 
   private Facts(ReadHarness read, LocalDate today, KnownRules knownRules) {
     this.read = read;
     this.today = today;
     this.knownRules = knownRules;
     this.waiverUse = WaiverUse.NONE;
-    this.wiring = new Lazy<>(() -> Wiring.of(read.harness()));
-    this.fitting = new Lazy<>(() -> new Fitting(read.harness(), wiring.get()));
+    this.computed = new Computed(read);
   }
 
   private Facts(Facts same, WaiverUse waiverUse) {
@@ -37,8 +76,7 @@ public final class Facts {
     this.today = same.today;
     this.knownRules = same.knownRules;
     this.waiverUse = waiverUse;
-    this.wiring = same.wiring;
-    this.fitting = same.fitting;
+    this.computed = same.computed;
   }
 
   /**
@@ -78,7 +116,12 @@ public final class Facts {
 
   /** Files of this harness of which nothing could be used; what they define is not known. */
   public List<String> unread() {
-    return read.unread();
+    return computed.unread;
+  }
+
+  /** Things that the files name but do not say rightly. */
+  public Misread misread() {
+    return computed.misread.get();
   }
 
   /** The day that waivers are held against. */
@@ -98,11 +141,26 @@ public final class Facts {
 
   /** What references name, what ends where, and what mates. */
   public Wiring wiring() {
-    return wiring.get();
+    return computed.wiring.get();
   }
 
   /** Which terminal and seal sit in each cavity, and the sizes of the wires. */
   public Fitting fitting() {
-    return fitting.get();
+    return computed.fitting.get();
+  }
+
+  /** All points and what lies between them. */
+  public Network network() {
+    return computed.network.get();
+  }
+
+  /** Which points are one. */
+  public Nets nets() {
+    return computed.nets.get();
+  }
+
+  /** Feed side and return side. */
+  public Sides sides() {
+    return computed.sides.get();
   }
 }

@@ -2,7 +2,6 @@ package org.tugtest.network;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -16,52 +15,37 @@ import org.tugtest.model.Harness;
 import org.tugtest.model.Housing;
 import org.tugtest.model.Ref;
 
-/** Which connector is plugged into what, and which contacts meet there. Said once, true twice. */
+/** Which connector is plugged into what. Said on one side, it is true of both. */
 public final class Mating {
   private final Harness harness;
+  private final Set<String> impliedConnectors;
+  private final Map<String, Cavities> cavities = new HashMap<>();
   private final Map<String, Mate> mates = new HashMap<>();
   private final Map<Mate.OfPort, String> connectorAtPort = new HashMap<>();
-  private final Map<String, Map<String, String>> portOfPin = new HashMap<>();
   private final List<Conflict> conflicts = new ArrayList<>();
-  private final Set<String> implied = new HashSet<>();
 
   /**
-   * A connector that claims a mate which another has already.
+   * A connector that claims a mate which cannot be its own.
    *
-   * @param mate what both claim
-   * @param kept the one that has it, as the files write it
-   * @param refused the connector that does not get it
+   * @param mate what it claims
+   * @param kept what is plugged together instead, as the files write it: the mate that {@code mate}
+   *     has already or, when {@code mate} is the refused connector itself, that it has already
+   * @param refused the connector whose claim does not hold
    */
   public record Conflict(Mate mate, String kept, String refused) {}
 
-  Mating(Harness harness) {
+  /** The cavities of one housing, in the order of its rows. */
+  private record Cavities(List<String> inOrder, Set<String> names) {}
+
+  Mating(Harness harness, Set<String> impliedConnectors) {
     this.harness = harness;
-    for (Device device : harness.devices().values()) {
-      DeviceType type = harness.typeOf(device);
-      if (type != null) {
-        Map<String, String> ports = new HashMap<>();
-        type.ports().forEach((name, port) -> pinsBehind(port).forEach(p -> ports.put(p, name)));
-        portOfPin.put(device.id(), ports);
-      }
+    this.impliedConnectors = impliedConnectors;
+    for (Housing housing : harness.parts().housings().values()) {
+      Set<String> names = new LinkedHashSet<>(housing.cavityNames());
+      cavities.put(housing.id(), new Cavities(List.copyOf(names), names));
     }
-    if (harness.sketch()) {
-      harness.wires().values().forEach(wire -> imply(wire.from(), wire.to()));
-    }
-    harness.connectors().values().forEach(this::join);
-  }
-
-  private void imply(@Nullable Ref from, @Nullable Ref to) {
-    for (Ref ref : new Ref[] {from, to}) {
-      if (ref != null && ref.pin() != null && !isWritten(ref.owner())) {
-        implied.add(ref.owner());
-      }
-    }
-  }
-
-  private boolean isWritten(String owner) {
-    return harness.connectors().containsKey(owner)
-        || harness.devices().containsKey(owner)
-        || harness.splices().containsKey(owner);
+    harness.connectors().values().stream().filter(this::isMutual).forEach(this::join);
+    harness.connectors().values().stream().filter(one -> !isMutual(one)).forEach(this::join);
   }
 
   /** What a connector is plugged into. */
@@ -74,7 +58,10 @@ public final class Mating {
     return Optional.ofNullable(connectorAtPort.get(new Mate.OfPort(device, port)));
   }
 
-  /** Claims that were refused; of two, the later in natural order of the ids loses. */
+  /**
+   * Claims that were refused. What two connectors say of each other comes first; of two other
+   * claims on one mate, the one of the later connector in natural order loses.
+   */
   public List<Conflict> conflicts() {
     return List.copyOf(conflicts);
   }
@@ -89,7 +76,7 @@ public final class Mating {
       return Optional.empty();
     }
     if (ref.member() == null
-        && (harness.connectors().containsKey(owner) || implied.contains(owner))) {
+        && (harness.connectors().containsKey(owner) || impliedConnectors.contains(owner))) {
       return Optional.of(new Mate.OfConnector(owner));
     }
     DeviceType type = typeOf(owner);
@@ -134,78 +121,47 @@ public final class Mating {
     return other == null ? Optional.empty() : Optional.ofNullable(other.at());
   }
 
-  /** The port of a device in which a pin lies. */
-  public Optional<String> portOfPin(String device, String pin) {
-    return Optional.ofNullable(portOfPin.getOrDefault(device, Map.of()).get(pin));
-  }
-
   /** The device's half of a connector, when device, type and port are known. */
   public Optional<DeviceType.Port> portAt(Mate.OfPort mate) {
     DeviceType type = typeOf(mate.device());
     return type == null ? Optional.empty() : Optional.ofNullable(type.ports().get(mate.port()));
   }
 
-  /** The contact that meets this one; empty when its connector is unplugged or has none there. */
-  public Optional<Point> meets(Point contact) {
-    if (contact.kind() == Point.Kind.PIN) {
-      return meetsPin(contact);
-    }
-    Mate mate = contact.kind() == Point.Kind.CAVITY ? mates.get(contact.owner()) : null;
-    if (mate instanceof Mate.OfPort port) {
-      String at = mapped(contact.owner(), contact.name());
-      return portAt(port)
-          .filter(half -> exists(housing(half.housing()), at))
-          .map(half -> Point.pin(port.device(), half.pinAt(at)));
-    }
-    if (mate instanceof Mate.OfConnector other) {
-      String at = across(contact.owner(), contact.name(), other.connector());
-      return exists(housingOf(other.connector()), at)
-          ? Optional.of(Point.cavity(other.connector(), at))
-          : Optional.empty();
-    }
-    return Optional.empty();
+  /** The cavities of a connector's housing in the order of its rows, when the housing is known. */
+  Optional<List<String>> cavitiesOf(String connector) {
+    return housingOf(connector).flatMap(this::inOrder);
   }
 
-  /** The names of the cavities of a connector's housing; empty when the housing is not known. */
-  Optional<List<String>> cavitiesOf(String connector) {
-    return housingOf(connector).map(Housing::cavityNames);
+  /** Whether a connector's housing has that cavity; empty when the housing is not known. */
+  Optional<Boolean> hasCavity(String connector, String cavity) {
+    return housingOf(connector)
+        .map(housing -> cavities.get(housing.id()))
+        .map(known -> known.names().contains(cavity));
+  }
+
+  /** The cavities of the device's half in the order of its rows, when its housing is known. */
+  Optional<List<String>> cavitiesOf(DeviceType.Port port) {
+    return housing(port.housing()).flatMap(this::inOrder);
   }
 
   /** The names of the pins behind a port: those of its housing's cavities and those it renames. */
   List<String> pinsBehind(DeviceType.Port port) {
     Set<String> names = new LinkedHashSet<>();
-    housing(port.housing())
-        .ifPresent(known -> known.cavityNames().forEach(cavity -> names.add(port.pinAt(cavity))));
+    cavitiesOf(port).ifPresent(known -> known.forEach(cavity -> names.add(port.pinAt(cavity))));
     names.addAll(port.pins().values());
     return List.copyOf(names);
   }
 
-  private Optional<Point> meetsPin(Point pin) {
-    String port = portOfPin(pin.owner(), pin.name()).orElse(null);
-    if (port == null) {
-      return Optional.empty();
-    }
-    Mate.OfPort mate = new Mate.OfPort(pin.owner(), port);
-    String connector = connectorAtPort.get(mate);
-    DeviceType.Port half = portAt(mate).orElse(null);
-    if (connector == null || half == null) {
-      return Optional.empty();
-    }
-    return candidates(connector, half, pin.name()).stream()
-        .filter(cavity -> half.pinAt(mapped(connector, cavity)).equals(pin.name()))
-        .filter(cavity -> exists(housingOf(connector), cavity))
-        .map(cavity -> Point.cavity(connector, cavity))
-        .findFirst();
-  }
-
-  private List<String> candidates(String connector, DeviceType.Port half, String pin) {
-    Set<String> names = new LinkedHashSet<>();
-    cavitiesOf(connector).ifPresent(names::addAll);
-    half.pins().entrySet().stream()
-        .filter(entry -> entry.getValue().equals(pin))
-        .forEach(entry -> names.add(entry.getKey()));
-    names.add(pin);
-    return List.copyOf(names);
+  private boolean isMutual(Connector connector) {
+    Ref ref = connector.mates();
+    Connector other =
+        ref == null || ref.pin() != null || ref.member() != null
+            ? null
+            : harness.connectors().get(ref.owner());
+    return other != null
+        && other.mates() != null
+        && other.mates().text().equals(connector.id())
+        && !other.id().equals(connector.id());
   }
 
   private void join(Connector connector) {
@@ -246,25 +202,8 @@ public final class Mating {
     }
   }
 
-  private String mapped(String connector, String cavity) {
-    Connector found = harness.connectors().get(connector);
-    return found == null ? cavity : found.pinMap().getOrDefault(cavity, cavity);
-  }
-
-  private String across(String connector, String cavity, String other) {
-    Connector own = harness.connectors().get(connector);
-    if (own != null && own.pinMap().containsKey(cavity)) {
-      return own.pinMap().getOrDefault(cavity, cavity);
-    }
-    Connector mate = harness.connectors().get(other);
-    if (mate != null) {
-      for (Map.Entry<String, String> entry : mate.pinMap().entrySet()) {
-        if (entry.getValue().equals(cavity)) {
-          return entry.getKey();
-        }
-      }
-    }
-    return cavity;
+  private Optional<List<String>> inOrder(Housing housing) {
+    return Optional.ofNullable(cavities.get(housing.id())).map(Cavities::inOrder);
   }
 
   private @Nullable DeviceType typeOf(String device) {
@@ -274,9 +213,5 @@ public final class Mating {
 
   private Optional<Housing> housing(@Nullable String id) {
     return id == null ? Optional.empty() : Optional.ofNullable(harness.parts().housings().get(id));
-  }
-
-  private static boolean exists(Optional<Housing> housing, String cavity) {
-    return housing.map(known -> known.hasCavity(cavity)).orElse(true);
   }
 }

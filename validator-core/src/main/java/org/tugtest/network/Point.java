@@ -1,10 +1,12 @@
 package org.tugtest.network;
 
+import org.jspecify.annotations.Nullable;
 import org.tugtest.finding.Subject;
 import org.tugtest.text.NaturalOrder;
 
 /**
- * An electrical point of the harness: a cavity of a connector, a pin of a device, or a splice.
+ * An electrical point of the harness: a cavity of a connector, a pin of a device, or a splice. The
+ * order is that of the owners, then of the names.
  *
  * @param owner id of the connector, device or splice
  * @param name cavity or pin; empty for a splice
@@ -48,8 +50,23 @@ public record Point(Kind kind, String owner, String name) implements Comparable<
 
   @Override
   public int compareTo(Point other) {
-    int byText = NaturalOrder.NATURAL.compare(text(), other.text());
-    return byText != 0 ? byText : kind.compareTo(other.kind);
+    int byOwner = NaturalOrder.NATURAL.compare(owner, other.owner);
+    int byName = byOwner != 0 ? byOwner : NaturalOrder.NATURAL.compare(name, other.name);
+    return byName != 0 ? byName : kind.compareTo(other.kind);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Point that
+        && kind == that.kind
+        && owner.equals(that.owner)
+        && name.equals(that.name);
+  }
+
+  /** The same in every run, unlike that of an enum constant. */
+  @Override
+  public int hashCode() {
+    return 31 * owner.hashCode() + name.hashCode();
   }
 
   @Override

@@ -14,7 +14,6 @@ import org.jspecify.annotations.Nullable;
 import org.tugtest.model.Connector;
 import org.tugtest.model.Device;
 import org.tugtest.model.DeviceType;
-import org.tugtest.model.Element;
 import org.tugtest.model.Harness;
 import org.tugtest.model.Ref;
 import org.tugtest.model.Wire;
@@ -23,25 +22,36 @@ import org.tugtest.text.NaturalOrder;
 /**
  * What the references of a harness name, which wire ends sit on each contact, and which contacts
  * meet. In a sketch, what wires name exists by being named: an unknown owner with a pin is a
- * connector with that cavity, an unknown bare name is a splice, and a pin is added to a device or
- * connector that does not list its own.
+ * connector with that cavity, an owner that is only ever named alone is a splice, and a pin is
+ * added to a device or connector that does not list its own.
  */
 public final class Wiring {
   private final Harness harness;
+  private final Implied impliedOwners;
   private final Mating mating;
-  private final Map<String, Set<String>> pinsOf = new HashMap<>();
-  private final Set<String> listing = new HashSet<>();
+  private final DevicePins pins;
   private final Map<Point, List<WireEnd>> endsAt = new LinkedHashMap<>();
   private final Set<Point> implied = new TreeSet<>();
   private final Map<String, Set<String>> namedCavities = new HashMap<>();
+  private final Contacts contacts;
 
   private Wiring(Harness harness) {
     this.harness = harness;
-    this.mating = new Mating(harness);
-    harness.devices().values().forEach(this::listPins);
+    this.impliedOwners = Implied.by(harness);
+    this.mating = new Mating(harness, impliedOwners.connectors());
+    this.pins = new DevicePins(harness, mating);
     for (Wire wire : harness.wires().values()) {
       place(new WireEnd(wire, true));
       place(new WireEnd(wire, false));
+    }
+    this.contacts = new Contacts(harness, mating, connectors(), this::cavitiesOf);
+    for (String connector : connectors()) {
+      for (String cavity : cavitiesOf(connector)) {
+        contacts
+            .meets(Point.cavity(connector, cavity))
+            .filter(other -> other.kind() == Point.Kind.PIN)
+            .ifPresent(pin -> pins.add(pin.owner(), pin.name()));
+      }
     }
   }
 
@@ -59,6 +69,10 @@ public final class Wiring {
   public Resolution resolve(Ref ref) {
     String owner = ref.owner();
     String pin = ref.pin();
+    if (owner.isEmpty()) {
+      return new Resolution.NoContact(
+          "\"" + ref.text() + "\"", "names nothing", "write a connector and one of its cavities");
+    }
     if (harness.splices().containsKey(owner)) {
       return pin == null && ref.member() == null
           ? new Resolution.Found(Point.splice(owner), false)
@@ -66,22 +80,34 @@ public final class Wiring {
               ref.text(), "is no contact: " + owner + " is a splice", "write \"" + owner + "\"");
     }
     if (harness.connectors().containsKey(owner)) {
-      return pin == null ? noContact(ref, "connector", "cavities") : inConnector(owner, pin);
+      return lacksPin(ref) ? noContact(ref, "connector", "cavities") : inConnector(owner, ref);
     }
     if (harness.devices().containsKey(owner)) {
-      return pin == null ? noContact(ref, "device", "pins") : onDevice(owner, pin);
+      return lacksPin(ref) ? noContact(ref, "device", "pins") : onDevice(owner, ref);
     }
-    if (harness.sketch() && ref.member() == null && !isNamedOtherwise(owner)) {
-      return new Resolution.Found(
-          pin == null ? Point.splice(owner) : Point.cavity(owner, pin), true);
+    if (impliedOwners.connectors().contains(owner)) {
+      return lacksPin(ref)
+          ? noContact(ref, "connector", "cavities")
+          : new Resolution.Found(Point.cavity(owner, pinOf(ref)), true);
     }
-    return new Resolution.OwnerUnknown(owner);
+    return impliedOwners.splices().contains(owner) && pin == null && ref.member() == null
+        ? new Resolution.Found(Point.splice(owner), true)
+        : new Resolution.OwnerUnknown(owner);
   }
 
-  /** The point that a reference names, when it names one. */
+  /**
+   * The point that a reference names, when it names one. Unlike the end of a wire this may be a pin
+   * behind a port or inside a device.
+   */
   public Optional<Point> pointOf(@Nullable Ref ref) {
-    return ref != null && resolve(ref) instanceof Resolution.Found found
-        ? Optional.of(found.point())
+    if (ref == null) {
+      return Optional.empty();
+    }
+    if (resolve(ref) instanceof Resolution.Found found) {
+      return Optional.of(found.point());
+    }
+    return ref.pin() != null && pins.of(ref.owner()).contains(ref.pin())
+        ? Optional.of(Point.pin(ref.owner(), ref.pin()))
         : Optional.empty();
   }
 
@@ -100,9 +126,29 @@ public final class Wiring {
     return Collections.unmodifiableSet(implied);
   }
 
-  /** The pins of a device: those it lists, those behind its ports, else those its elements name. */
+  /** All connectors in natural order: those of the files and, in a sketch, those wires name. */
+  public Set<String> connectors() {
+    return union(harness.connectors().keySet(), impliedOwners.connectors());
+  }
+
+  /** All splices in natural order: those of the files and, in a sketch, those wires name. */
+  public Set<String> splices() {
+    return union(harness.splices().keySet(), impliedOwners.splices());
+  }
+
+  /** The pins of a device: those it lists, those behind its ports, else those named; in order. */
   public Set<String> pinsOf(String device) {
-    return Collections.unmodifiableSet(pinsOf.getOrDefault(device, Set.of()));
+    return pins.of(device);
+  }
+
+  /** Whether the pins of a device are all it has: none more can come about by being named. */
+  public boolean pinsComplete(String device) {
+    return pins.closed(device);
+  }
+
+  /** The port of a device in which a pin lies. */
+  public Optional<String> portOfPin(String device, String pin) {
+    return pins.portOf(device, pin);
   }
 
   /** The cavities of a connector: its housing's, else those that are written or named; in order. */
@@ -115,36 +161,34 @@ public final class Wiring {
               Connector written = harness.connectors().get(connector);
               if (written != null) {
                 names.addAll(written.cavities().keySet());
+                names.addAll(written.pinMap().keySet());
               }
               names.addAll(namedCavities.getOrDefault(connector, Set.of()));
               return List.copyOf(names);
             });
   }
 
-  /** The contact that meets this one when its connector is plugged; empty when nothing does. */
+  /**
+   * The contact that meets this one when its connector is plugged; empty when nothing does. Of the
+   * cavities that lead to one pin, the first meets it.
+   */
   public Optional<Point> meets(Point contact) {
-    return mating.meets(contact);
+    return contacts.meets(contact);
   }
 
   /** The node a connector stands at: its own, else that of its mate; empty when neither says. */
   public Optional<String> nodeOf(String connector) {
-    Connector own = harness.connectors().get(connector);
-    if (own != null && own.at() != null) {
-      return Optional.of(own.at());
-    }
-    Mate mate = mating.mateOf(connector).orElse(null);
-    if (mate instanceof Mate.OfConnector other) {
-      Connector half = harness.connectors().get(other.connector());
-      return half == null ? Optional.empty() : Optional.ofNullable(half.at());
-    }
-    Device device = mate instanceof Mate.OfPort port ? harness.devices().get(port.device()) : null;
-    return device == null ? Optional.empty() : Optional.ofNullable(device.at());
+    return mating.nodeOf(connector);
   }
 
-  private boolean isNamedOtherwise(String owner) {
-    return owner.isEmpty()
-        || harness.wires().containsKey(owner)
-        || harness.groups().containsKey(owner);
+  private static Set<String> union(Set<String> written, Set<String> named) {
+    if (named.isEmpty()) {
+      return written;
+    }
+    Set<String> all = new TreeSet<>(NaturalOrder.NATURAL);
+    all.addAll(written);
+    all.addAll(named);
+    return Collections.unmodifiableSet(all);
   }
 
   private void place(WireEnd end) {
@@ -159,32 +203,17 @@ public final class Wiring {
     }
     if (point.kind() == Point.Kind.CAVITY) {
       namedCavities.computeIfAbsent(point.owner(), id -> new HashSet<>()).add(point.name());
+    } else if (point.kind() == Point.Kind.PIN) {
+      pins.add(point.owner(), point.name());
     }
   }
 
-  private void listPins(Device device) {
-    DeviceType type = harness.typeOf(device);
-    Set<String> pins = new TreeSet<>(NaturalOrder.NATURAL);
-    if (type != null) {
-      pins.addAll(type.pins().keySet());
-      type.ports().values().forEach(port -> pins.addAll(mating.pinsBehind(port)));
-      if (type.pins().isEmpty() && type.ports().isEmpty()) {
-        for (Element element : type.elements().values()) {
-          pins.addAll(element.ends());
-        }
-      } else {
-        listing.add(device.id());
-      }
-    }
-    pins.addAll(device.boltedTo().keySet());
-    pinsOf.put(device.id(), pins);
-  }
-
-  private Resolution inConnector(String connector, String cavity) {
-    Optional<List<String>> cavities = mating.cavitiesOf(connector);
+  private Resolution inConnector(String connector, Ref ref) {
+    String cavity = pinOf(ref);
     Point point = Point.cavity(connector, cavity);
-    if (cavities.isPresent()) {
-      return cavities.get().contains(cavity)
+    Optional<Boolean> listed = mating.hasCavity(connector, cavity);
+    if (listed.isPresent()) {
+      return listed.get()
           ? new Resolution.Found(point, false)
           : new Resolution.PinUnknown(Point.Kind.CAVITY, connector, cavity);
     }
@@ -193,7 +222,8 @@ public final class Wiring {
     return new Resolution.Found(point, harness.sketch() && !named);
   }
 
-  private Resolution onDevice(String device, String pin) {
+  private Resolution onDevice(String device, Ref ref) {
+    String pin = pinOf(ref);
     Device found = harness.devices().get(device);
     DeviceType type = found == null ? null : harness.typeOf(found);
     if (type == null) {
@@ -206,32 +236,45 @@ public final class Wiring {
           "is a point inside " + device + " that no wire reaches",
           "end the wire on one of the device's outer pins");
     }
-    Optional<String> port = listed == null ? mating.portOfPin(device, pin) : Optional.empty();
+    Optional<String> port = listed == null ? pins.portOf(device, pin) : Optional.empty();
     if (port.isPresent()) {
-      String half = device + "." + port.get();
-      return new Resolution.NoContact(
-          device + ":" + pin,
-          "lies in port " + half + "; a wire ends in the connector that mates it",
-          mating
-              .connectorAt(device, port.get())
-              .map(connector -> "end the wire in connector " + connector + ", which mates " + half)
-              .orElse("add a connector that mates " + half + " and end the wire there"));
+      return inPort(device, pin, port.get());
     }
-    if (pinsOf.getOrDefault(device, Set.of()).contains(pin)) {
+    if (pins.of(device).contains(pin) && !implied.contains(Point.pin(device, pin))) {
       return new Resolution.Found(Point.pin(device, pin), false);
     }
-    return harness.sketch() && !listing.contains(device)
-        ? new Resolution.Found(Point.pin(device, pin), true)
-        : new Resolution.PinUnknown(Point.Kind.PIN, device, pin);
+    return pins.closed(device)
+        ? new Resolution.PinUnknown(Point.Kind.PIN, device, pin)
+        : new Resolution.Found(Point.pin(device, pin), harness.sketch());
+  }
+
+  private Resolution inPort(String device, String pin, String port) {
+    String half = device + "." + port;
+    return new Resolution.NoContact(
+        device + ":" + pin,
+        "lies in port " + half + "; a wire ends in the connector that mates it",
+        mating
+            .connectorAt(device, port)
+            .map(connector -> "end the wire in connector " + connector + ", which mates " + half)
+            .orElse("add a connector that mates " + half + " and end the wire there"));
+  }
+
+  private static boolean lacksPin(Ref ref) {
+    return ref.pin() == null || ref.pin().isEmpty();
+  }
+
+  private static String pinOf(Ref ref) {
+    String pin = ref.pin();
+    return pin == null ? "" : pin;
   }
 
   private static Resolution noContact(Ref ref, String noun, String contacts) {
     String owner = ref.owner();
+    String why =
+        ref.member() != null
+            ? "names a port or an element of a " + noun + ", not a contact"
+            : ref.pin() != null ? "names no contact" : "is a " + noun + ", not a contact";
     return new Resolution.NoContact(
-        ref.text(),
-        ref.member() == null
-            ? "is a " + noun + ", not a contact"
-            : "names a port or an element of a " + noun + ", not a contact",
-        "write \"" + owner + ":\" and one of its " + contacts);
+        ref.text(), why, "write \"" + owner + ":\" and one of its " + contacts);
   }
 }

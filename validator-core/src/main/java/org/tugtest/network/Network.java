@@ -1,0 +1,208 @@
+package org.tugtest.network;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tugtest.finding.Subject;
+import org.tugtest.model.Device;
+import org.tugtest.model.DeviceType;
+import org.tugtest.model.Element;
+import org.tugtest.model.Harness;
+import org.tugtest.model.Ref;
+import org.tugtest.model.Wire;
+
+/**
+ * All electrical points of a harness and all that lies between them, built once. Points stand in
+ * the order of devices' pins, connectors' cavities, splices, each by its owner's id. What hangs on
+ * an end that names nothing is left out.
+ */
+public final class Network {
+  private final List<Point> points = new ArrayList<>();
+  private final Map<Point, Integer> indexes = new HashMap<>();
+  private final List<Edge> edges = new ArrayList<>();
+  private final List<Subject> unplaced = new ArrayList<>();
+  private final int[] firstAt;
+  private final int[] edgesAt;
+
+  private Network(Harness harness, Wiring wiring) {
+    addPoints(harness, wiring);
+    addWires(harness, wiring);
+    addMated(wiring);
+    for (Device device : harness.devices().values()) {
+      addBolted(device, wiring);
+      addElements(device, harness);
+    }
+    int[] counts = new int[points.size() + 1];
+    for (Edge edge : edges) {
+      counts[index(edge.a()) + 1]++;
+      counts[index(edge.b()) + 1]++;
+    }
+    Arrays.parallelPrefix(counts, Integer::sum);
+    firstAt = counts.clone();
+    edgesAt = new int[2 * edges.size()];
+    for (int i = 0; i < edges.size(); i++) {
+      edgesAt[counts[index(edges.get(i).a())]++] = i;
+      edgesAt[counts[index(edges.get(i).b())]++] = i;
+    }
+  }
+
+  /** The network of a harness; near linear in its size. */
+  public static Network of(Harness harness, Wiring wiring) {
+    return new Network(harness, wiring);
+  }
+
+  /** Every point, each once. */
+  public List<Point> points() {
+    return Collections.unmodifiableList(points);
+  }
+
+  /** Where a point stands in {@link #points}; -1 when the harness has no such point. */
+  public int index(Point point) {
+    return indexes.getOrDefault(point, -1);
+  }
+
+  /** Everything that lies between two different points. */
+  public List<Edge> edges() {
+    return Collections.unmodifiableList(edges);
+  }
+
+  /** What lies at a point. */
+  public List<Edge> edgesAt(Point point) {
+    int at = index(point);
+    List<Edge> here = new ArrayList<>();
+    for (int i = at < 0 ? 0 : firstAt[at]; at >= 0 && i < firstAt[at + 1]; i++) {
+      here.add(edges.get(edgesAt[i]));
+    }
+    return here;
+  }
+
+  /** The sources, in the order of the devices. */
+  public List<Edge.OfElement> sources() {
+    List<Edge.OfElement> sources = new ArrayList<>();
+    for (Edge edge : edges) {
+      if (edge instanceof Edge.OfElement inside && inside.element() instanceof Element.Source) {
+        sources.add(inside);
+      }
+    }
+    return List.copyOf(sources);
+  }
+
+  /** Wires and elements of which an end names no point; they are in no edge. */
+  public List<Subject> unplaced() {
+    return List.copyOf(unplaced);
+  }
+
+  /** How many edges lie at the point of that index. */
+  int degree(int at) {
+    return firstAt[at + 1] - firstAt[at];
+  }
+
+  /** The index of the {@code i}-th edge at the point of that index. */
+  int edgeAt(int at, int i) {
+    return edgesAt[firstAt[at] + i];
+  }
+
+  private void addPoints(Harness harness, Wiring wiring) {
+    for (String device : harness.devices().keySet()) {
+      wiring.pinsOf(device).forEach(pin -> add(Point.pin(device, pin)));
+    }
+    for (String connector : wiring.connectors()) {
+      wiring.cavitiesOf(connector).forEach(cavity -> add(Point.cavity(connector, cavity)));
+    }
+    List<Point> unnamed = new ArrayList<>();
+    for (Point point : points) {
+      wiring.meets(point).filter(other -> index(other) < 0).ifPresent(unnamed::add);
+    }
+    unnamed.forEach(this::add);
+    wiring.splices().forEach(splice -> add(Point.splice(splice)));
+  }
+
+  private void add(Point point) {
+    if (indexes.putIfAbsent(point, points.size()) == null) {
+      points.add(point);
+    }
+  }
+
+  private void addWires(Harness harness, Wiring wiring) {
+    for (Wire wire : harness.wires().values()) {
+      Optional<Point> from = end(wiring, new WireEnd(wire, true));
+      Optional<Point> to = end(wiring, new WireEnd(wire, false));
+      if (from.isPresent() && to.isPresent()) {
+        add(new Edge.OfWire(wire, from.get(), to.get()));
+      } else {
+        unplaced.add(Subject.wire(wire.id()));
+      }
+    }
+  }
+
+  static Optional<Point> end(Wiring wiring, WireEnd end) {
+    Ref ref = end.ref();
+    return ref != null && wiring.resolve(ref) instanceof Resolution.Found found
+        ? Optional.of(found.point())
+        : Optional.empty();
+  }
+
+  private void addMated(Wiring wiring) {
+    for (Point point : points) {
+      Point other = point.kind() == Point.Kind.CAVITY ? wiring.meets(point).orElse(null) : null;
+      if (other != null && (other.kind() == Point.Kind.PIN || index(point) < index(other))) {
+        add(new Edge.OfMating(point, other));
+      }
+    }
+  }
+
+  private void addBolted(Device device, Wiring wiring) {
+    device
+        .boltedTo()
+        .forEach(
+            (pin, to) ->
+                wiring
+                    .pointOf(to)
+                    .filter(other -> other.kind() == Point.Kind.PIN)
+                    .ifPresent(other -> add(new Edge.OfBolt(Point.pin(device.id(), pin), other))));
+  }
+
+  private void addElements(Device device, Harness harness) {
+    DeviceType type = harness.typeOf(device);
+    if (type == null) {
+      return;
+    }
+    type.elements()
+        .forEach(
+            (name, element) -> {
+              if (element instanceof Element.Signal) {
+                return;
+              }
+              List<Point> ends =
+                  element.ends().stream()
+                      .map(pin -> Point.pin(device.id(), pin))
+                      .filter(point -> index(point) >= 0)
+                      .toList();
+              if (ends.size() == 2) {
+                boolean fitted = isFitted(harness, device.id(), name, element);
+                add(
+                    new Edge.OfElement(
+                        device.id(), name, element, fitted, ends.get(0), ends.get(1)));
+              } else {
+                unplaced.add(Subject.element(device.id(), name));
+              }
+            });
+  }
+
+  private static boolean isFitted(Harness harness, String device, String name, Element element) {
+    return !(element instanceof Element.Fuse fuse)
+        || fuse.electronic()
+        || fuse.ratingA() != null
+        || harness.fitted().containsKey(device + "." + name);
+  }
+
+  private void add(Edge edge) {
+    if (!edge.a().equals(edge.b())) {
+      edges.add(edge);
+    }
+  }
+}

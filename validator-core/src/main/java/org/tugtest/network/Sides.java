@@ -1,0 +1,56 @@
+package org.tugtest.network;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tugtest.model.Element;
+
+/**
+ * Feed side and return side. The feed side is what can be reached from the plus of any source
+ * through wires, plugged contacts, splices, bolted metal, fuses that are fitted, links, contacts
+ * and diodes from anode to cathode, never through a load or a coil; the return side is the same
+ * from minus, through diodes against their direction. Contacts count as closed.
+ *
+ * @param feed the feed side
+ * @param unfused the part of the feed side that is reached without passing a fuse; what a {@code
+ *     selfLimiting} source with {@code maxA} feeds is not in it on that source's account
+ * @param back the return side
+ */
+public record Sides(Reach feed, Reach unfused, Reach back) {
+  /** The sides of a network. */
+  public static Sides of(Network network) {
+    List<Point> plus = new ArrayList<>();
+    List<Point> unlimited = new ArrayList<>();
+    List<Point> minus = new ArrayList<>();
+    for (Edge.OfElement edge : network.sources()) {
+      plus.add(edge.a());
+      minus.add(edge.b());
+      if (edge.element() instanceof Element.Source source
+          && !(source.selfLimiting() && source.maxA() != null)) {
+        unlimited.add(edge.a());
+      }
+    }
+    return new Sides(
+        Reach.from(network, plus, (edge, from) -> passes(edge, from.equals(edge.a()))),
+        Reach.from(
+            network,
+            unlimited,
+            (edge, from) -> !isFuse(edge) && passes(edge, from.equals(edge.a()))),
+        Reach.from(network, minus, (edge, from) -> passes(edge, from.equals(edge.b()))));
+  }
+
+  /** Whether a side goes on through an edge. */
+  private static boolean passes(Edge edge, boolean alongDiode) {
+    if (!(edge instanceof Edge.OfElement inside)) {
+      return true;
+    }
+    Element element = inside.element();
+    return element instanceof Element.Contact
+        || element instanceof Element.Link
+        || (element instanceof Element.Fuse && inside.fitted())
+        || (element instanceof Element.Diode && alongDiode);
+  }
+
+  private static boolean isFuse(Edge edge) {
+    return edge instanceof Edge.OfElement inside && inside.element() instanceof Element.Fuse;
+  }
+}
