@@ -45,7 +45,8 @@ public final class HarnessReader {
         .toList();
   }
 
-  private static boolean isRoot(String path) {
+  /** Whether a path is that of a root. */
+  public static boolean isRoot(String path) {
     return path.endsWith(ROOT_END);
   }
 

@@ -1,5 +1,7 @@
 package org.tugtest.read;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.tugtest.model.Harness;
@@ -27,5 +29,13 @@ public record ReadHarness(
     problems = List.copyOf(problems);
     texts = Map.copyOf(texts);
     unread = List.copyOf(unread);
+  }
+
+  /** The same with further problems, such as files that belong to no root. */
+  public ReadHarness with(List<Problem> further) {
+    List<Problem> all = new ArrayList<>(problems);
+    all.addAll(further);
+    all.sort(Comparator.comparing(problem -> problem.at().get(0)));
+    return new ReadHarness(harness, places, all, texts, unread);
   }
 }

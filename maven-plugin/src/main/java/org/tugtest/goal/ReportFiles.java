@@ -1,0 +1,52 @@
+package org.tugtest.goal;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.jspecify.annotations.Nullable;
+import org.tugtest.files.DiskSink;
+import org.tugtest.report.Report;
+import org.tugtest.report.ReportWriter;
+
+/** The reports that are written, in the order in which a person would open them. */
+record ReportFiles(List<ReportWriter> writers) {
+  private static final String GITLAB = "gitlab";
+
+  /** The writers of these formats, of all when none is named; a CI system's own is added. */
+  static ReportFiles of(@Nullable List<String> formats, CiSystem ci) throws MojoExecutionException {
+    Map<String, ReportWriter> known = new LinkedHashMap<>();
+    for (ReportWriter writer : all()) {
+      known.put(writer.format(), writer);
+    }
+    List<String> asked = Words.allOf("tugtest.formats", formats, known.keySet());
+    List<ReportWriter> chosen = new ArrayList<>();
+    for (ReportWriter writer : known.values()) {
+      boolean needed = ci == CiSystem.GITLAB && writer.format().equals(GITLAB);
+      if (asked.isEmpty() || asked.contains(writer.format()) || needed) {
+        chosen.add(writer);
+      }
+    }
+    return new ReportFiles(List.copyOf(chosen));
+  }
+
+  private static List<ReportWriter> all() {
+    return List.of();
+  }
+
+  /** Writes them all, or none. */
+  void write(Report report, Path folder) throws MojoExecutionException {
+    try (DiskSink sink = new DiskSink(folder)) {
+      for (ReportWriter writer : writers) {
+        writer.write(report, sink);
+      }
+      sink.keep();
+    } catch (IOException failed) {
+      throw new MojoExecutionException(
+          "the reports cannot be written to " + folder + ": " + failed.getMessage(), failed);
+    }
+  }
+}

@@ -1,0 +1,42 @@
+package org.tugtest.goal;
+
+import org.apache.maven.execution.MavenSession;
+import org.apache.maven.plugin.AbstractMojo;
+import org.apache.maven.plugin.MojoExecution;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.apache.maven.plugin.MojoFailureException;
+import org.apache.maven.plugins.annotations.Parameter;
+import org.apache.maven.project.MavenProject;
+
+/** What every goal does first: refuse parameters it does not know, and skip when told to. */
+abstract class TugtestGoal extends AbstractMojo {
+  @Parameter(defaultValue = "${project}", readonly = true, required = true)
+  private MavenProject project;
+
+  @Parameter(defaultValue = "${session}", readonly = true, required = true)
+  private MavenSession session;
+
+  @Parameter(defaultValue = "${mojoExecution}", readonly = true, required = true)
+  private MojoExecution execution;
+
+  /** Skips every goal of Tugtest. */
+  @Parameter(property = "tugtest.skip", defaultValue = "false")
+  private boolean skip;
+
+  @Override
+  public final void execute() throws MojoExecutionException, MojoFailureException {
+    KnownParameters.of(execution, project).refuseUnknown(session.getUserProperties());
+    String goal = execution.getGoal();
+    if (skip || skippedAlone()) {
+      getLog().info(goal + " is skipped: tugtest." + (skip ? "" : goal + ".") + "skip is true");
+      return;
+    }
+    run(Surroundings.of(session, project, execution));
+  }
+
+  /** Whether the parameter that skips this goal alone is set. */
+  abstract boolean skippedAlone();
+
+  /** Does what the goal is for. */
+  abstract void run(Surroundings around) throws MojoExecutionException, MojoFailureException;
+}
