@@ -70,6 +70,13 @@ final class FileIndex {
     return find(true, names).place();
   }
 
+  /** The place of the token that begins at an offset. */
+  Place tokenAt(int offset, String pointer) {
+    JsonTokens tokens = new JsonTokens(source.text(), 0);
+    tokens.moveTo(offset);
+    return source.place(tokens.start(), tokens.end(), pointer);
+  }
+
   /** What came of a search: {@code found} counts the names that are written. */
   record Hit(Place place, int found) {}
 

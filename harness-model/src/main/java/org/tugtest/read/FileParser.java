@@ -1,33 +1,44 @@
 package org.tugtest.read;
 
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.CodingErrorAction;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.tugtest.schema.Mismatch;
+import org.tugtest.schema.PublishedSchema;
+import org.tugtest.text.JsonPointer;
 import org.tugtest.text.Place;
 import org.tugtest.text.Problem;
+import org.tugtest.text.Quoted;
 import org.tugtest.text.SourceText;
+import org.tugtest.text.Thing;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
-import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
-/** From the bytes of one JSON file to its tree, its index and its problems of syntax. */
+/**
+ * From the bytes of one JSON file to the tree of what can be used of it, its index and its problems
+ * of syntax and shape.
+ */
 final class FileParser {
+  /** Most characters of one number. */
+  static final int NUMBER_LENGTH = 1000;
+
+  /** Most problems of shape shown of one file. */
+  static final int MOST_SHOWN = 500;
+
   private final ReadLimits limits;
+  private final PublishedSchema schema;
   private final JsonFactory factory;
 
-  FileParser(ReadLimits limits) {
+  FileParser(ReadLimits limits, PublishedSchema schema) {
     this.limits = limits;
+    this.schema = schema;
     this.factory =
         JsonFactory.builder()
             .streamReadConstraints(
@@ -35,167 +46,159 @@ final class FileParser {
                     .maxNestingDepth(limits.depth())
                     .maxStringLength(limits.textLength())
                     .maxNameLength(limits.textLength())
+                    .maxNumberLength(NUMBER_LENGTH)
                     .build())
             .build();
   }
 
   ParsedFile parse(String path, SourceFiles.Content content) {
-    if (content instanceof SourceFiles.Content.Refused refused) {
-      return unreadable(path, refused.message(), refused.remedy(), atTop(path), null);
+    TextDecoder.Decoded decoded = TextDecoder.decode(path, content, limits);
+    SourceText source = decoded.source();
+    TextDecoder.Trouble trouble = decoded.trouble();
+    if (source == null || trouble != null) {
+      return trouble == null
+          ? unreadable(path, "cannot be read", "Look at the file.", List.of(top(path)), null)
+          : unreadable(path, trouble.message(), trouble.remedy(), List.of(trouble.at()), null);
     }
-    byte[] bytes = ((SourceFiles.Content.Bytes) content).bytes();
-    if (bytes.length > limits.bytes()) {
-      return unreadable(
-          path,
-          "is " + bytes.length + " bytes long; at most " + limits.bytes() + " are read",
-          "Split the file, and name the pieces under \"uses\".",
-          atTop(path),
-          null);
-    }
-    String text;
-    try {
-      text =
-          StandardCharsets.UTF_8
-              .newDecoder()
-              .onMalformedInput(CodingErrorAction.REPORT)
-              .onUnmappableCharacter(CodingErrorAction.REPORT)
-              .decode(ByteBuffer.wrap(bytes))
-              .toString();
-    } catch (CharacterCodingException notUtf8) {
-      return unreadable(path, "is not UTF-8", "Save it as UTF-8.", atTop(path), null);
-    }
-    return parse(SourceText.of(path, text.startsWith("\uFEFF") ? text.substring(1) : text));
+    return parse(source);
   }
 
   private ParsedFile parse(SourceText source) {
     FileIndex index = new FileIndex(source);
-    List<Problem> problems = new ArrayList<>();
+    ObjectNode root;
+    List<TreeBuilder.Twice> twice;
     try (JsonParser parser = factory.createParser(ObjectReadContext.empty(), source.text())) {
-      JsonNode root = new Tree(parser, index).read();
-      if (root instanceof ObjectNode object) {
-        return new ParsedFile(source.path(), index, object, problems);
+      TreeBuilder builder = new TreeBuilder(parser, index);
+      root = builder.read();
+      twice = builder.twice();
+      if (root == null || builder.goesOn()) {
+        return broken(source, "does not begin with {");
       }
-      return unreadable(source.path(), "is not an object", "Begin it with {.", index.top(), index);
-    } catch (JacksonException wrong) {
-      Place at =
-          wrong.getLocation() == null
-              ? index.top()
-              : Place.point(
-                  source.path(),
-                  Math.max(1, wrong.getLocation().getLineNr()),
-                  Math.max(1, wrong.getLocation().getColumnNr()),
-                  "");
-      return unreadable(
-          source.path(), wrong.getOriginalMessage(), "Put the JSON right.", at, index);
+    } catch (JacksonException broken) {
+      return broken(source, "cannot be read: " + Quoted.name(broken.getOriginalMessage()));
     }
+    List<Problem> problems = new ArrayList<>();
+    twice.forEach(name -> problems.add(twice(index, name)));
+    problems.addAll(shape(index, root));
+    return new ParsedFile(source.path(), index, root, problems);
   }
 
-  private static Place atTop(String path) {
+  private ParsedFile broken(SourceText source, String otherwise) {
+    FileIndex none = new FileIndex(source);
+    SyntaxTrouble trouble = SyntaxTrouble.find(source, limits);
+    return trouble == null
+        ? unreadable(
+            source.path(),
+            otherwise,
+            "A file is one object: { \"format\": 1, ... }.",
+            List.of(none.top()),
+            none)
+        : unreadable(source.path(), trouble.message(), trouble.remedy(), trouble.at(), none);
+  }
+
+  private static Place top(String path) {
     return Place.point(path, 1, 1, "");
   }
 
   private static ParsedFile unreadable(
-      String path, String message, String remedy, Place at, @Nullable FileIndex index) {
+      String path, String message, String remedy, List<Place> at, @Nullable FileIndex index) {
     Problem problem =
         new Problem(
             Problem.Kind.FILE_UNREADABLE,
             "files/" + path,
-            path + " " + message,
+            Quoted.name(path) + " " + message + ".",
             remedy,
-            List.of(at));
+            at);
     return new ParsedFile(path, index, null, List.of(problem));
   }
 
-  /** Builds the tree from the tokens and notes where entries begin. */
-  private static final class Tree {
-    private final JsonParser parser;
-    private final FileIndex index;
-    private final JsonNodeFactory nodes = JsonNodeFactory.instance;
+  private Problem twice(FileIndex index, TreeBuilder.Twice twice) {
+    List<String> names = twice.names();
+    String name = names.get(names.size() - 1);
+    Thing around = Thing.of(names.subList(0, names.size() - 1));
+    Place second = index.tokenAt(twice.offset(), JsonPointer.of(names.toArray(String[]::new)));
+    Place first = index.nameAt(names.toArray(String[]::new));
+    return new Problem(
+        Problem.Kind.SHAPE_WRONG,
+        subject(index, names),
+        Quoted.text(name)
+            + " is given twice in "
+            + around.inWords()
+            + ", "
+            + lines(first.line(), second.line())
+            + "; only the first is used.",
+        "Delete or rename one of the two.",
+        List.of(second, first));
+  }
 
-    Tree(JsonParser parser, FileIndex index) {
-      this.parser = parser;
-      this.index = index;
+  private static String lines(int first, int second) {
+    return first == second
+        ? "both in line " + first
+        : "in line " + first + " and in line " + second;
+  }
+
+  private List<Problem> shape(FileIndex index, ObjectNode root) {
+    List<Mismatch> mismatches = schema.check(root);
+    if (mismatches.isEmpty()) {
+      return List.of();
     }
-
-    @Nullable JsonNode read() {
-      JsonToken first = parser.nextToken();
-      if (first != JsonToken.START_OBJECT) {
-        return null;
-      }
-      ObjectNode root = nodes.objectNode();
-      while (parser.nextToken() == JsonToken.PROPERTY_NAME) {
-        String section = parser.currentName();
-        index.section(section, offset());
-        root.putIfAbsent(section, section(section));
-      }
-      return parser.nextToken() == null ? root : null;
+    List<Problem> problems = new ArrayList<>();
+    for (Mismatch mismatch : mismatches) {
+      String[] names = mismatch.names().toArray(String[]::new);
+      Place at = mismatch.atName() ? index.nameAt(names) : index.at(names);
+      problems.add(
+          new Problem(
+              Problem.Kind.SHAPE_WRONG,
+              subject(index, mismatch.names()),
+              mismatch.message(),
+              mismatch.remedy(),
+              List.of(at)));
     }
+    mismatches.stream().filter(Mismatch::drop).forEach(mismatch -> drop(root, mismatch.names()));
+    problems.sort(Comparator.comparing(problem -> problem.at().get(0)));
+    return cut(index, problems);
+  }
 
-    private JsonNode section(String section) {
-      if (parser.nextToken() != JsonToken.START_OBJECT) {
-        return value();
-      }
-      boolean ofMaps = section.equals("parts") || section.equals("layout");
-      ObjectNode object = nodes.objectNode();
-      while (parser.nextToken() == JsonToken.PROPERTY_NAME) {
-        String id = parser.currentName();
-        index.entry(section, id, offset());
-        boolean map = parser.nextToken() == JsonToken.START_OBJECT && ofMaps;
-        object.putIfAbsent(id, map ? inner(section + "/" + id) : value());
-      }
-      return object;
+  private static List<Problem> cut(FileIndex index, List<Problem> problems) {
+    if (problems.size() <= MOST_SHOWN) {
+      return problems;
     }
+    int more = problems.size() - MOST_SHOWN;
+    List<Problem> shown = new ArrayList<>(problems.subList(0, MOST_SHOWN));
+    shown.add(
+        new Problem(
+            Problem.Kind.SHAPE_WRONG,
+            "files/" + index.source().path(),
+            Quoted.name(index.source().path()) + " has " + more + " more such places.",
+            "Put the first ones right; the others will be shown then.",
+            List.of(problems.get(MOST_SHOWN).at().get(0))));
+    return shown;
+  }
 
-    private ObjectNode inner(String section) {
-      ObjectNode object = nodes.objectNode();
-      while (parser.nextToken() == JsonToken.PROPERTY_NAME) {
-        String id = parser.currentName();
-        index.entry(section, id, offset());
-        parser.nextToken();
-        object.putIfAbsent(id, value());
+  private String subject(FileIndex index, List<String> names) {
+    String thing = Thing.of(names).name();
+    return thing.isEmpty() || schema != PublishedSchema.HARNESS
+        ? "files/" + index.source().path()
+        : thing;
+  }
+
+  /** Takes a value out of the tree; in a list null stands in its place. */
+  private static void drop(ObjectNode root, List<String> names) {
+    JsonNode parent = root;
+    for (String name : names.subList(0, Math.max(0, names.size() - 1))) {
+      parent = parent.isArray() ? parent.path(Integer.parseInt(name)) : parent.path(name);
+    }
+    if (names.isEmpty()) {
+      return;
+    }
+    String last = names.get(names.size() - 1);
+    if (parent instanceof ObjectNode object) {
+      object.remove(last);
+    } else if (parent instanceof ArrayNode list) {
+      int at = Integer.parseInt(last);
+      if (at < list.size()) {
+        list.setNull(at);
       }
-      return object;
-    }
-
-    private int offset() {
-      return (int) parser.currentTokenLocation().getCharOffset();
-    }
-
-    /** The value at the present token; its depth is bounded by the parser. */
-    private JsonNode value() {
-      return switch (parser.currentToken()) {
-        case START_OBJECT -> object();
-        case START_ARRAY -> list();
-        case VALUE_STRING -> nodes.stringNode(parser.getString());
-        case VALUE_NUMBER_INT ->
-            switch (parser.getNumberType()) {
-              case INT -> nodes.numberNode(parser.getIntValue());
-              case LONG -> nodes.numberNode(parser.getLongValue());
-              default -> nodes.numberNode(parser.getBigIntegerValue());
-            };
-        case VALUE_NUMBER_FLOAT -> nodes.numberNode(parser.getDoubleValue());
-        case VALUE_TRUE -> nodes.booleanNode(true);
-        case VALUE_FALSE -> nodes.booleanNode(false);
-        default -> nodes.nullNode();
-      };
-    }
-
-    private ObjectNode object() {
-      ObjectNode object = nodes.objectNode();
-      while (parser.nextToken() == JsonToken.PROPERTY_NAME) {
-        String name = parser.currentName();
-        parser.nextToken();
-        object.putIfAbsent(name, value());
-      }
-      return object;
-    }
-
-    private ArrayNode list() {
-      ArrayNode list = nodes.arrayNode();
-      while (parser.nextToken() != JsonToken.END_ARRAY) {
-        list.add(value());
-      }
-      return list;
     }
   }
 }

@@ -1,22 +1,23 @@
 package org.tugtest.read;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Deque;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import org.tugtest.model.Harness;
+import org.tugtest.schema.PublishedSchema;
 import org.tugtest.text.NaturalOrder;
 import org.tugtest.text.Place;
 import org.tugtest.text.Problem;
 import org.tugtest.text.SourceText;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
  * Reads harnesses: a root and the files it uses. Each file is read once, however many roots use it;
@@ -24,6 +25,11 @@ import org.tugtest.text.SourceText;
  */
 public final class HarnessReader {
   private static final String ROOT_END = ".harness.json";
+
+  private static final Comparator<Problem> ORDER =
+      Comparator.<Problem, Place>comparing(problem -> problem.at().get(0))
+          .thenComparing(Problem::kind)
+          .thenComparing(Problem::message);
 
   private final SourceFiles files;
   private final ReadLimits limits;
@@ -34,7 +40,7 @@ public final class HarnessReader {
   public HarnessReader(SourceFiles files, ReadLimits limits) {
     this.files = files;
     this.limits = limits;
-    this.parser = new FileParser(limits);
+    this.parser = new FileParser(limits, PublishedSchema.HARNESS);
   }
 
   /** The paths of all roots ({@code *.harness.json}) below the harness folder, sorted. */
@@ -53,11 +59,17 @@ public final class HarnessReader {
   /** Reads one root. Whatever is wrong is a problem of the result; nothing is thrown. */
   public ReadHarness read(String rootPath) {
     BoundFile root = file(rootPath);
-    List<Problem> problems = new ArrayList<>();
+    UseWalk walk = new UseWalk(root, files.paths(), this::file, limits.files());
     List<BoundFile> all = new ArrayList<>();
     all.add(root);
-    all.addAll(used(root, problems));
-    all.forEach(file -> problems.addAll(file.problems()));
+    all.addAll(walk.files());
+    List<Problem> problems = new ArrayList<>(walk.problems());
+    for (BoundFile file : all) {
+      problems.addAll(file.problems());
+      if (!root.said().sketch()) {
+        problems.addAll(file.unlessSketch());
+      }
+    }
     List<FileIndex> indexes = new ArrayList<>();
     Map<String, SourceText> texts = new HashMap<>();
     for (BoundFile file : all) {
@@ -67,8 +79,10 @@ public final class HarnessReader {
       }
     }
     HarnessPlaces places = new HarnessPlaces(rootPath, indexes);
-    Harness harness = new Union(problems).of(all);
-    problems.sort(java.util.Comparator.comparing(problem -> problem.at().get(0)));
+    Union union = new Union(all);
+    Harness harness = union.harness();
+    problems.addAll(union.problems());
+    problems.sort(ORDER);
     return new ReadHarness(
         harness,
         places,
@@ -101,56 +115,30 @@ public final class HarnessReader {
         .toList();
   }
 
-  /** The other files of a root, sorted by path. */
-  private Collection<BoundFile> used(BoundFile root, List<Problem> problems) {
-    TreeMap<String, BoundFile> found = new TreeMap<>(NaturalOrder.NATURAL);
-    Set<String> seen = new LinkedHashSet<>(List.of(root.path()));
-    Deque<BoundFile> open = new ArrayDeque<>(List.of(root));
-    while (!open.isEmpty()) {
-      BoundFile file = open.pop();
-      for (int i = 0; i < file.uses().size(); i++) {
-        String path = UsePath.resolve(file.path(), file.uses().get(i));
-        if (!seen.add(path)) {
-          continue;
-        }
-        BoundFile used = file(path);
-        if (used.index() == null && file.index() != null) {
-          Place at = file.index().at("uses", Integer.toString(i));
-          used.problems()
-              .forEach(
-                  problem ->
-                      problems.add(
-                          new Problem(
-                              problem.kind(),
-                              problem.subject(),
-                              problem.message(),
-                              problem.remedy(),
-                              List.of(at))));
-        } else if (seen.size() <= limits.files()) {
-          found.put(path, used);
-          open.push(used);
-        }
-      }
-    }
-    return found.values();
-  }
-
   private BoundFile file(String path) {
     return read.computeIfAbsent(path, this::bind);
   }
 
   private BoundFile bind(String path) {
     ParsedFile parsed = parser.parse(path, files.open(path));
-    tools.jackson.databind.node.ObjectNode tree =
-        parsed.root() == null
-            ? tools.jackson.databind.node.JsonNodeFactory.instance.objectNode()
-            : parsed.root();
-    return new BoundFile(
-        path,
-        parsed.index(),
-        HarnessBinder.bind(path, tree),
-        parsed.root() != null,
-        Fields.texts(tree, "uses"),
-        parsed.problems());
+    ObjectNode tree = parsed.root();
+    FileIndex index = parsed.index();
+    if (tree == null || index == null) {
+      Harness nothing = HarnessBinder.bind(path, JsonNodeFactory.instance.objectNode());
+      return new BoundFile(path, index, nothing, false, List.of(), parsed.problems(), List.of());
+    }
+    Harness said = HarnessBinder.bind(path, tree);
+    FileChecks checks = new FileChecks(index, said, parsed.problems()).run();
+    List<Problem> problems = new ArrayList<>(parsed.problems());
+    problems.addAll(checks.always());
+    return new BoundFile(path, index, said, true, uses(tree), problems, checks.unlessSketch());
+  }
+
+  private static List<String> uses(ObjectNode tree) {
+    List<String> uses = new ArrayList<>();
+    for (JsonNode use : Fields.list(tree, "uses")) {
+      uses.add(use.asString(""));
+    }
+    return uses;
   }
 }

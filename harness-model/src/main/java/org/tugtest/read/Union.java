@@ -1,9 +1,9 @@
 package org.tugtest.read;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import org.tugtest.model.Harness;
@@ -15,15 +15,23 @@ import org.tugtest.text.Problem;
 
 /** Puts the files of one root together; nothing overrides, the first that gives an id is kept. */
 final class Union {
-  private final List<Problem> problems;
+  private static final List<String> LOOM_FIELDS = List.of("title", "revision", "evidence", "stage");
 
-  Union(List<Problem> problems) {
-    this.problems = problems;
+  private final List<BoundFile> files;
+  private final List<Problem> problems = new ArrayList<>();
+
+  /** The files in the order in which they count, the root first. */
+  Union(List<BoundFile> files) {
+    this.files = List.copyOf(files);
   }
 
-  Harness of(List<BoundFile> files) {
+  List<Problem> problems() {
+    return problems;
+  }
+
+  Harness harness() {
     Harness root = files.get(0).said();
-    Namespace shared = new Namespace(files);
+    Namespace shared = namespace();
     return new Harness(
         root.root(),
         files.stream().map(BoundFile::path).toList(),
@@ -31,48 +39,86 @@ final class Union {
         root.revision(),
         root.sketch(),
         root.defaults(),
-        looms(files),
-        parts(files),
+        looms(),
+        parts(),
         shared.join("devices", Harness::devices),
-        new Namespace(files).join("fitted", Harness::fitted),
+        alone("fitted", Harness::fitted),
         shared.join("connectors", Harness::connectors),
         shared.join("splices", Harness::splices),
         shared.join("wires", Harness::wires),
         shared.join("groups", Harness::groups),
         new Layout(
-            new Namespace(files).join("layout/nodes", said -> said.layout().nodes()),
-            new Namespace(files).join("layout/segments", said -> said.layout().segments())),
-        new Namespace(files).join("zones", Harness::zones),
-        new Namespace(files).join("states", Harness::states),
-        new Namespace(files).join("limits", Harness::limits),
-        new Namespace(files).join("waivers", Harness::waivers),
-        new Namespace(files).join("expectations", Harness::expectations));
+            alone("layout/nodes", said -> said.layout().nodes()),
+            alone("layout/segments", said -> said.layout().segments())),
+        alone("zones", Harness::zones),
+        alone("states", Harness::states),
+        alone("limits", Harness::limits),
+        alone("waivers", Harness::waivers),
+        alone("expectations", Harness::expectations));
   }
 
-  private Parts parts(List<BoundFile> files) {
+  private Namespace namespace() {
+    return new Namespace(files, problems);
+  }
+
+  private <V> Map<String, V> alone(String section, Function<Harness, Map<String, V>> of) {
+    return namespace().join(section, of);
+  }
+
+  private Parts parts() {
     return new Parts(
-        part(files, "wires", Parts::wires),
-        part(files, "housings", Parts::housings),
-        part(files, "terminals", Parts::terminals),
-        part(files, "seals", Parts::seals),
-        part(files, "splices", Parts::splices),
-        part(files, "fuses", Parts::fuses),
-        part(files, "coverings", Parts::coverings),
-        part(files, "supports", Parts::supports),
-        part(files, "deviceTypes", Parts::deviceTypes));
+        part("wires", Parts::wires),
+        part("housings", Parts::housings),
+        part("terminals", Parts::terminals),
+        part("seals", Parts::seals),
+        part("splices", Parts::splices),
+        part("fuses", Parts::fuses),
+        part("coverings", Parts::coverings),
+        part("supports", Parts::supports),
+        part("deviceTypes", Parts::deviceTypes));
   }
 
-  private <V> Map<String, V> part(
-      List<BoundFile> files, String kind, Function<Parts, Map<String, V>> of) {
-    return new Namespace(files).join("parts/" + kind, said -> of.apply(said.parts()));
+  private <V> Map<String, V> part(String kind, Function<Parts, Map<String, V>> of) {
+    return alone("parts/" + kind, said -> of.apply(said.parts()));
   }
 
-  private Map<String, Loom> looms(List<BoundFile> files) {
+  private Map<String, Loom> looms() {
     Map<String, Loom> looms = new LinkedHashMap<>();
+    Map<String, Place> given = new HashMap<>();
+    LoomIds ids = new LoomIds(problems);
     for (BoundFile file : files) {
-      file.said().looms().forEach((id, loom) -> looms.merge(id, loom, Union::both));
+      FileIndex index = file.index();
+      for (Loom loom : file.said().looms().values()) {
+        if (index != null) {
+          ids.check(loom.id(), index.at("loom", "id"));
+          LOOM_FIELDS.stream()
+              .filter(field -> index.hasEntry("loom", field))
+              .forEach(field -> once(loom.id(), field, index.nameAt("loom", field), given));
+        }
+        looms.merge(loom.id(), loom, Union::both);
+      }
     }
     return looms;
+  }
+
+  private void once(String loom, String field, Place place, Map<String, Place> given) {
+    Place first = given.putIfAbsent(loom + "/" + field, place);
+    if (first != null) {
+      problems.add(
+          new Problem(
+              Problem.Kind.ID_GIVEN_TWICE,
+              "looms/" + loom,
+              field
+                  + " of loom "
+                  + loom
+                  + " is given in "
+                  + first.file()
+                  + " and in "
+                  + place.file()
+                  + ".",
+              "Keep it in one of the two files; \"id\" alone joins the other to the loom.",
+              List.of(place, first)));
+    }
   }
 
   private static Loom both(Loom first, Loom second) {
@@ -82,62 +128,5 @@ final class Union {
         first.revision() != null ? first.revision() : second.revision(),
         first.evidence() != null ? first.evidence() : second.evidence(),
         first.stage() != Loom.Stage.PLANNED ? first.stage() : second.stage());
-  }
-
-  /** Ids that must differ from each other. */
-  private final class Namespace {
-    private final List<BoundFile> files;
-    private final Map<String, Taken> taken = new HashMap<>();
-
-    Namespace(List<BoundFile> files) {
-      this.files = files;
-    }
-
-    private record Taken(String section, String id, BoundFile file) {}
-
-    <V> Map<String, V> join(String section, Function<Harness, Map<String, V>> of) {
-      Map<String, V> joined = new LinkedHashMap<>();
-      for (BoundFile file : files) {
-        for (Map.Entry<String, V> entry : of.apply(file.said()).entrySet()) {
-          Taken mine = new Taken(section, entry.getKey(), file);
-          Taken first = taken.putIfAbsent(entry.getKey().toLowerCase(Locale.ROOT), mine);
-          if (first == null) {
-            joined.put(entry.getKey(), entry.getValue());
-          } else {
-            twice(first, mine);
-          }
-        }
-      }
-      return joined;
-    }
-
-    private void twice(Taken first, Taken second) {
-      boolean same = first.id().equals(second.id());
-      problems.add(
-          new Problem(
-              Problem.Kind.ID_GIVEN_TWICE,
-              thing(second),
-              same
-                  ? second.id()
-                      + " is given twice, in "
-                      + first.section()
-                      + " and "
-                      + second.section()
-                  : second.id() + " differs from " + first.id() + " only in upper and lower case",
-              "Rename one of them.",
-              List.of(place(second), place(first))));
-    }
-
-    private String thing(Taken taken) {
-      return taken.section().replace("layout/", "") + "/" + taken.id();
-    }
-
-    private Place place(Taken taken) {
-      FileIndex index = java.util.Objects.requireNonNull(taken.file().index());
-      String[] section = taken.section().split("/", -1);
-      String[] names = java.util.Arrays.copyOf(section, section.length + 1);
-      names[section.length] = taken.id();
-      return index.nameAt(names);
-    }
   }
 }

@@ -1,0 +1,98 @@
+package org.tugtest.schema;
+
+import com.networknt.schema.Error;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SchemaRegistryConfig;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Supplier;
+import tools.jackson.databind.JsonNode;
+
+/** The schemas that Tugtest publishes (JSON Schema 2020-12). Nothing is ever fetched. */
+@SuppressWarnings("ImmutableEnumChecker") // the suppliers read constants
+public enum PublishedSchema {
+  /** Roots and the files they use. */
+  HARNESS("harness-1", () -> OfHarness.SCHEMA),
+  /** As-built records. */
+  RECORD("record-1", () -> OfRecord.SCHEMA),
+  /** Announced circuit changes. */
+  CHANGES("changes-1", () -> OfChanges.SCHEMA);
+
+  private static final String OWN = "urn:tugtest:schema:";
+  private static final String META = "https://json-schema.org/";
+
+  private final String id;
+  private final Supplier<Schema> schema;
+
+  PublishedSchema(String id, Supplier<Schema> schema) {
+    this.id = id;
+    this.schema = schema;
+  }
+
+  /** The name of the schema's file. */
+  public String fileName() {
+    return id + ".schema.json";
+  }
+
+  /** The schema as published. */
+  public String text() {
+    return resource(fileName());
+  }
+
+  /** Everything in a file's tree that the schema does not allow, each once. */
+  public List<Mismatch> check(JsonNode file) {
+    List<Error> errors = schema.get().validate(file);
+    return errors.isEmpty() ? List.of() : new Sentences(schema.get().getSchemaNode()).of(errors);
+  }
+
+  private static String resource(String name) {
+    try (InputStream stream = PublishedSchema.class.getResourceAsStream(name)) {
+      if (stream == null) {
+        throw new IllegalStateException("the schema " + name + " is missing from the jar");
+      }
+      return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
+
+  private static Schema load(String id) {
+    String uri = OWN + id;
+    SchemaRegistryConfig config =
+        SchemaRegistryConfig.builder().formatAssertionsEnabled(true).locale(Locale.ROOT).build();
+    return SchemaRegistry.withDefaultDialect(
+            SpecificationVersion.DRAFT_2020_12,
+            builder ->
+                builder
+                    .schemas(Map.of(uri, resource(id + ".schema.json")))
+                    .schemaRegistryConfig(config)
+                    .schemaLoader(
+                        loader ->
+                            loader.allow(
+                                iri ->
+                                    iri.toString().startsWith(OWN)
+                                        || iri.toString().startsWith(META))))
+        .getSchema(SchemaLocation.of(uri));
+  }
+
+  /** Loaded when first needed; loading takes longer than reading a usual file. */
+  private static final class OfHarness {
+    static final Schema SCHEMA = load("harness-1");
+  }
+
+  private static final class OfRecord {
+    static final Schema SCHEMA = load("record-1");
+  }
+
+  private static final class OfChanges {
+    static final Schema SCHEMA = load("changes-1");
+  }
+}
