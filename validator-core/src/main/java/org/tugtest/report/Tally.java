@@ -16,7 +16,7 @@ import org.tugtest.finding.Level;
  * How many findings there are. A fault in a file that several roots use counts once.
  *
  * @param standing findings that no waiver covers; every level has an entry
- * @param waived findings that a waiver covers, in every root that has them
+ * @param waived findings that a waiver covers, in one root at least
  */
 public record Tally(Map<Level, Integer> standing, int waived) {
 
@@ -40,8 +40,10 @@ public record Tally(Map<Level, Integer> standing, int waived) {
         .map(CheckedFinding::finding)
         .forEach(standing::add);
     Set<Finding> waived = new HashSet<>();
-    findings.stream().map(CheckedFinding::finding).forEach(waived::add);
-    waived.removeAll(standing);
+    findings.stream()
+        .filter(CheckedFinding::waived)
+        .map(CheckedFinding::finding)
+        .forEach(waived::add);
     return new Tally(counts(standing), waived.size());
   }
 
