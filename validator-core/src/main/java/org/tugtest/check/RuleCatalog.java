@@ -11,7 +11,17 @@ import org.tugtest.rule.Rule;
 import org.tugtest.rule.RuleInfo;
 import org.tugtest.rule.Setting;
 import org.tugtest.rule.connectors.CavityUnsealed;
+import org.tugtest.rule.connectors.CircuitCrossesOver;
+import org.tugtest.rule.connectors.ColourAmbiguous;
+import org.tugtest.rule.connectors.ConnectorUnmated;
+import org.tugtest.rule.connectors.ContactOneSided;
+import org.tugtest.rule.connectors.FaceMirrored;
+import org.tugtest.rule.connectors.HalvesDoNotFit;
+import org.tugtest.rule.connectors.LabelMissing;
+import org.tugtest.rule.connectors.LabelRepeated;
 import org.tugtest.rule.connectors.SealUnfitForWire;
+import org.tugtest.rule.connectors.SpareCavitiesFew;
+import org.tugtest.rule.connectors.SpliceOverfilled;
 import org.tugtest.rule.connectors.SpliceUnderfilled;
 import org.tugtest.rule.connectors.StudOverstacked;
 import org.tugtest.rule.connectors.TerminalUnfitForCavity;
@@ -31,12 +41,22 @@ public final class RuleCatalog {
     return of(
         List.of(
             new CavityDoubled(),
+            new ConnectorUnmated(),
+            new HalvesDoNotFit(),
+            new ContactOneSided(),
+            new CircuitCrossesOver(),
             new TerminalUnfitForCavity(),
             new TerminalUnfitForWire(),
             new SealUnfitForWire(),
             new CavityUnsealed(),
             new StudOverstacked(),
-            new SpliceUnderfilled()));
+            new SpliceUnderfilled(),
+            new SpliceOverfilled(),
+            new ColourAmbiguous(),
+            new LabelMissing(),
+            new LabelRepeated(),
+            new FaceMirrored(),
+            new SpareCavitiesFew()));
   }
 
   /** These rules. Two of the same id are refused with an {@link IllegalArgumentException}. */

@@ -1,0 +1,15 @@
+package org.tugtest.rule.connectors;
+
+/** Why the rules on connectors cannot judge a subject; the same words in all of them. */
+final class Unjudged {
+  /** Absence proves nothing then. */
+  static final String UNREAD = "a file of this harness could not be read";
+
+  /** One half of a pair, or both, have no housing that is known. */
+  static final String HOUSING = "the housing of one of the halves is not known";
+
+  /** A field of it is written wrongly, so it counts as left out. */
+  static final String MISREAD = "a field of it is not written rightly";
+
+  private Unjudged() {}
+}
