@@ -61,6 +61,13 @@ class CavityDoubledTest {
   }
 
   @Test
+  void bothEndsOfOneWireAreAnotherRulesMatter() {
+    assertThat(
+            plugged(twin(1, 0.5, 2), "{\"W1\": {\"from\": \"R1:1\", \"to\": \"R1:1\"}}").messages())
+        .isEmpty();
+  }
+
+  @Test
   void twoWiresNeedATerminalForTwo() {
     Judged judged = plugged(twin(1, 0.5, 2), twoWires(1, 1));
     assertThat(judged.messages())
