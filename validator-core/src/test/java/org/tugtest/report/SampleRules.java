@@ -8,7 +8,6 @@ import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;
 import org.tugtest.finding.Measured;
 import org.tugtest.finding.Subject;
-import org.tugtest.model.Wire;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
@@ -18,6 +17,9 @@ import org.tugtest.rule.Settings;
 
 /** Rules that are only in the sample, for what no rule of the catalogue does with it. */
 final class SampleRules {
+  private static final String HOSTILE =
+      "\u001b[31m@all <img src=x> | #12 ]]> \ud83d ::error:: a\nb %0A *x* 'y' & ü :100: 🔋";
+
   private SampleRules() {}
 
   /** One missing earth and two loads that go dead with it. */
@@ -63,22 +65,17 @@ final class SampleRules {
         });
   }
 
-  /** Says aloud what the circuits are called, whatever they hold. */
+  /** Says what formats stumble over. */
   static Rule names() {
     return rule(
-        info("sample-names", Heading.WRITTEN, Level.NOTE, "a circuit has a strange name"),
+        info("sample-names", Heading.WRITTEN, Level.NOTE, "a wire has a strange name"),
         (facts, ledger) -> {
-          for (Wire wire : facts.harness().wires().values()) {
-            if (wire.circuit() == null) {
-              ledger.fine();
-            } else {
-              ledger.finding(
-                  Finding.on(Subject.wire(wire.id()))
-                      .message("wire " + wire.id() + " is called " + wire.circuit())
-                      .remedy("name it *plainly*, [say] `lamp_feed` | <b>")
-                      .detail("known: " + wire.circuit()));
-            }
-          }
+          ledger.fine(facts.harness().wires().size() - 1);
+          ledger.finding(
+              Finding.on(Subject.wire("W4"))
+                  .message("wire W4 is called " + HOSTILE)
+                  .remedy("name it *plainly*, [say] `lamp_feed` | <b>")
+                  .detail("known: " + HOSTILE));
         });
   }
 
