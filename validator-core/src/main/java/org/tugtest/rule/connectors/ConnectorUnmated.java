@@ -68,21 +68,29 @@ public final class ConnectorUnmated implements Rule {
           .failing(
               """
               {"format": 1,
-               "connectors": {"X1": {}},
-               "wires": {"W1": {"from": "X1:1", "to": "BAT:+"}}}
+               "parts": {"housings": {"plug": {"side": "socket", "rows": [["1"]]}}},
+               "connectors": {"X1": {"housing": "plug"}},
+               "splices": {"S1": {}},
+               "wires": {"W1": {"from": "X1:1", "to": "S1", "areaMm2": 1}}}
               """)
           .failing(
               """
               {"format": 1,
-               "devices": {"LAMP": {"ports": {"plug": {}}}},
-               "connectors": {"X1": {"mates": "LAMP"}, "X2": {"mates": "LAMP"}}}
+               "parts": {"housings": {"skt": {"side": "socket", "rows": [["1"]]},
+                                      "pin": {"side": "pin", "rows": [["1"]]}}},
+               "devices": {"LAMP": {"ports": {"plug": {"housing": "pin"}}}},
+               "connectors": {"X1": {"housing": "skt", "mates": "LAMP"},
+                              "X2": {"housing": "skt", "mates": "LAMP"}}}
               """)
           .passing(
               """
               {"format": 1,
-               "devices": {"LAMP": {"ports": {"plug": {}}}},
-               "connectors": {"X1": {"mates": "LAMP"}, "X2": {"mates": "X3"}, "X3": {},
-                              "X4": {"parked": "capped"}}}
+               "parts": {"housings": {"skt": {"side": "socket", "rows": [["1"]]},
+                                      "pin": {"side": "pin", "rows": [["1"]]}}},
+               "devices": {"LAMP": {"ports": {"plug": {"housing": "pin"}}}},
+               "connectors": {"X1": {"housing": "skt", "mates": "LAMP"},
+                              "X2": {"housing": "skt", "mates": "X3"}, "X3": {"housing": "pin"},
+                              "X4": {"housing": "skt", "parked": "capped"}}}
               """)
           .build();
 

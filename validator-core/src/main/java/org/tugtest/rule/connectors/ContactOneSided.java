@@ -72,7 +72,7 @@ public final class ContactOneSided implements Rule {
               """)
           .failing(
               """
-              {"format": 1,
+              {"format": 1, "sketch": true,
                "parts": {"housings": {"lamp-pin": {"side": "pin", "rows": [["3", "2", "1"]]}}},
                "devices": {"LAMP": {"ports": {"plug": {"housing": "lamp-pin"}},
                  "elements": {"bulb": {"kind": "load", "a": "1", "b": "2", "watts": 5}}}},

@@ -51,14 +51,15 @@ public final class LabelMissing implements Rule {
           .failing(
               """
               {"format": 1, "loom": {"id": "nose"},
-               "connectors": {"X1": {"label": ""}},
-               "wires": {"W1": {"from": "X1:1", "to": "S1"}}}
+               "splices": {"S1": {}, "S2": {}},
+               "wires": {"W1": {"from": "S1", "to": "S2", "areaMm2": 1, "label": ""}}}
               """)
           .passing(
               """
               {"format": 1, "loom": {"id": "nose"},
-               "connectors": {"X1": {}},
-               "wires": {"W1": {"from": "X1:1", "to": "S1", "label": "feed 1"}}}
+               "splices": {"S1": {}, "S2": {}},
+               "wires": {"W1": {"from": "S1", "to": "S2", "areaMm2": 1},
+                         "W2": {"from": "S1", "to": "S2", "areaMm2": 1, "label": "feed 2"}}}
               """)
           .build();
 

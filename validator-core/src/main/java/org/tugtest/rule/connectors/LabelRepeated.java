@@ -55,13 +55,13 @@ public final class LabelRepeated implements Rule {
               """)
           .failing(
               """
-              {"format": 1, "loom": {"id": "nose"},
+              {"format": 1, "sketch": true, "loom": {"id": "nose"},
                "wires": {"W1": {"from": "A:1", "to": "S1", "label": "21"},
                          "W2": {"from": "A:2", "to": "S2", "label": "21"}}}
               """)
           .passing(
               """
-              {"format": 1, "loom": {"id": "nose"},
+              {"format": 1, "sketch": true, "loom": {"id": "nose"},
                "wires": {"W1": {"from": "A:1", "to": "S1", "label": "21"},
                          "W2": {"from": "A:2", "to": "S2", "label": "22"}}}
               """)

@@ -59,14 +59,14 @@ public final class SpareCavitiesFew implements Rule {
                   PERCENT, 10, 0, 100, "%", "least share of free cavities (common practice)"))
           .failing(
               """
-              {"format": 1, "loom": {"id": "nose"},
+              {"format": 1, "sketch": true, "loom": {"id": "nose"},
                "parts": {"housings": {"pin-2": {"side": "pin", "rows": [["1", "2"]]}}},
                "connectors": {"X1": {"housing": "pin-2", "mates": "X2"}, "X2": {}},
                "wires": {"W1": {"from": "X1:1", "to": "S1"}, "W2": {"from": "X1:2", "to": "S2"}}}
               """)
           .passing(
               """
-              {"format": 1, "loom": {"id": "nose"},
+              {"format": 1, "sketch": true, "loom": {"id": "nose"},
                "parts": {"housings": {"pin-3": {"side": "pin", "rows": [["1", "2", "3"]]}}},
                "connectors": {"X1": {"housing": "pin-3", "mates": "X2"}, "X2": {}},
                "wires": {"W1": {"from": "X1:1", "to": "S1"}, "W2": {"from": "X1:2", "to": "S2"}}}

@@ -33,7 +33,7 @@ class CircuitCrossesOverTest {
 
   @Test
   void capitalsAndSpacesMakeNoDifference() {
-    Judged judged = judged(List.of("Head  lamp", "horn"), List.of("HEADLAMP", " horn"));
+    Judged judged = judged(List.of("Head  lamp", "horn"), List.of("HEADLAMP", "Horn"));
     assertThat(judged.messages()).isEmpty();
     assertThat(judged.coverage().judged()).isEqualTo(2);
   }

@@ -42,7 +42,7 @@ class ColourAmbiguousTest {
 
   @Test
   void theSameWithoutLabelsIsAWarning() {
-    Judged judged = judged(bare("RD", 0.5), bare("rd", 0.5), bare("BK", 0.5));
+    Judged judged = judged(bare("RD", 0.5), bare("RD", 0.5), bare("BK", 0.5));
     assertThat(judged.messages())
         .containsExactly(
             "X1 holds wires that look alike: W1 in X1:1 and W2 in X1:2, all RD 0.5 mm2");

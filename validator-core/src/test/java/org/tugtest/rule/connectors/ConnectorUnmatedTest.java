@@ -11,8 +11,14 @@ import org.tugtest.finding.Subject;
 import org.tugtest.rule.Judged;
 
 class ConnectorUnmatedTest {
+  /** Every {} gets a housing, so that nothing is misread. */
   private static Judged judged(String content) {
-    return Judged.of(new ConnectorUnmated(), "{\"format\": 1, " + content + "}");
+    String housed = content.replace("{}", "{\"housing\": \"h\"}");
+    return Judged.of(
+        new ConnectorUnmated(),
+        "{\"format\": 1, \"parts\": {\"housings\": {\"h\": {\"side\": \"pin\", \"rows\": [[\"1\",\"2\"]]}}}, "
+            + housed
+            + "}");
   }
 
   @Test
@@ -36,7 +42,7 @@ class ConnectorUnmatedTest {
         judged(
             """
             "connectors": {"X1": {}, "X2": {}},
-            "wires": {"W1": {"from": "X1:1", "to": "X1:2"}}
+            "wires": {"W1": {"from": "X1:1", "to": "X1:2", "areaMm2": 1}}
             """);
     assertThat(judged.messages())
         .containsExactly(
@@ -103,7 +109,7 @@ class ConnectorUnmatedTest {
     Judged judged =
         judged(
             """
-            "connectors": {"X1": {"mates": "X5"}, "X5": {"mates": "X6"}, "X6": {}}
+            "connectors": {"X1": {"mates": "X5"}, "X5": {"housing": "h", "mates": "X6"}, "X6": {}}
             """);
     assertThat(judged.messages()).containsExactly("connector X5 claims X6, but X1 claims X5");
     assertThat(judged.coverage().missing())
@@ -117,7 +123,7 @@ class ConnectorUnmatedTest {
         judged(
             """
             "sketch": true,
-            "devices": {"ECU": {}},
+            "devices": {"ECU": {"at": "dash"}},
             "connectors": {"X1": {}, "X2": {"mates": "X3"}, "X4": {"mates": "ECU"}},
             "wires": {"W1": {"from": "X3:1", "to": "R1:1"}}
             """);
@@ -136,7 +142,7 @@ class ConnectorUnmatedTest {
             """
             "loom": {"id": "donor", "stage": "found"},
             "limits": {"connector-unmated": {"places": {"connectors/C3": {"level": "off"}}}},
-            "connectors": {"C10": {}, "C2": {}, "C3": {}, "C4": {"parked": "open"}}
+            "connectors": {"C10": {}, "C2": {}, "C3": {}, "C4": {"housing": "h", "parked": "open"}}
             """);
     assertThat(judged.messages())
         .containsExactly("2 connectors of loom donor, as found, mate with nothing: C2 and C10");
