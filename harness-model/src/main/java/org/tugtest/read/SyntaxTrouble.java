@@ -17,14 +17,14 @@ import org.tugtest.text.SourceText;
  * @param message one sentence that goes on after the path
  * @param at the first being where a person would edit
  */
-record SyntaxTrouble(String message, String remedy, List<Place> at) {
+public record SyntaxTrouble(String message, String remedy, List<Place> at) {
 
-  SyntaxTrouble {
+  public SyntaxTrouble {
     at = List.copyOf(at);
   }
 
   /** The trouble of a text; null when the text is JSON within the limits. */
-  static @Nullable SyntaxTrouble find(SourceText source, ReadLimits limits) {
+  public static @Nullable SyntaxTrouble find(SourceText source, ReadLimits limits) {
     SyntaxTrouble conflict = conflict(source);
     return conflict != null ? conflict : new Walk(source, limits).find();
   }

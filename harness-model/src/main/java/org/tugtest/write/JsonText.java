@@ -1,20 +1,26 @@
 package org.tugtest.write;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.read.ReadLimits;
+import org.tugtest.read.SyntaxTrouble;
+import org.tugtest.text.JsonPointer;
+import org.tugtest.text.JsonTokens;
 import org.tugtest.text.Place;
 import org.tugtest.text.Problem;
+import org.tugtest.text.Quoted;
 import org.tugtest.text.SourceText;
+import org.tugtest.text.Thing;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.StreamReadConstraints;
-import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.core.json.JsonFactory;
 
 /**
@@ -23,9 +29,6 @@ import tools.jackson.core.json.JsonFactory;
  * SourceText#text()}; ends are one past the last character.
  */
 final class JsonText {
-  private static final String FORM =
-      "Put the syntax right at this place; what follows it was not read.";
-
   private final SourceText source;
   private final Members root;
 
@@ -105,7 +108,13 @@ final class JsonText {
   /** A scalar without quotes and escapes; {@code 2.50} stays {@code 2.50}. */
   String plain(Value value) {
     String raw = raw(value);
-    return raw.startsWith("\"") ? Quoting.unquote(raw) : raw;
+    return raw.startsWith("\"") ? unquoted(raw) : raw;
+  }
+
+  private static String unquoted(String token) {
+    JsonTokens tokens = new JsonTokens(token, 0);
+    tokens.next();
+    return tokens.value();
   }
 
   /** The text at these names; null when there is none, or it is no text. */
@@ -121,45 +130,38 @@ final class JsonText {
   static Parsed parse(SourceText source) {
     Builder builder = new Builder(source);
     try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), source.text())) {
-      JsonToken first = parser.nextToken();
-      if (first == null) {
-        return refused(source, 0, "is empty", "Write at least {\"format\": 1}.");
+      if (parser.nextToken() != JsonToken.START_OBJECT) {
+        return broken(source);
       }
-      Value root = builder.value(parser, first);
+      Members root = builder.object(parser);
       if (parser.nextToken() != null) {
-        return refused(source, builder.at, "goes on after its end", FORM);
+        return broken(source);
       }
-      if (!builder.problems.isEmpty()) {
-        return new Parsed(null, List.copyOf(builder.problems));
-      }
-      return root instanceof Members members
-          ? new Parsed(new JsonText(source, members), List.of())
-          : refused(source, root.start(), "holds no object", "Put all of it between { and }.");
+      return builder.problems.isEmpty()
+          ? new Parsed(new JsonText(source, root), List.of())
+          : new Parsed(null, List.copyOf(builder.problems));
     } catch (JacksonException e) {
-      TokenStreamLocation location = e.getLocation();
-      long offset = location == null ? builder.at : location.getCharOffset();
-      int at = (int) Math.max(0, Math.min(offset, source.text().length()));
-      return refused(source, at, "is not well-formed JSON: " + reason(e), FORM);
+      return broken(source);
     }
   }
 
-  private static String reason(JacksonException e) {
-    String message = e.getOriginalMessage();
-    int end = message.indexOf('\n');
-    return end < 0 ? message : message.substring(0, end);
-  }
-
-  private static Parsed refused(SourceText source, int at, String what, String remedy) {
-    Place place = Place.point(source.path(), source.lineAt(at), source.columnAt(at), "");
+  private static Parsed broken(SourceText source) {
+    SyntaxTrouble trouble = SyntaxTrouble.find(source, ReadLimits.STANDARD);
     Problem problem =
         new Problem(
             Problem.Kind.FILE_UNREADABLE,
             "files/" + source.path(),
-            source.path() + " " + what,
-            remedy,
-            List.of(place));
+            Quoted.name(source.path())
+                + " "
+                + (trouble == null ? "does not begin with {" : trouble.message())
+                + ".",
+            trouble == null ? "A file is one object: { \"format\": 1, ... }." : trouble.remedy(),
+            trouble == null ? List.of(Place.point(source.path(), 1, 1, "")) : trouble.at());
     return new Parsed(null, List.of(problem));
   }
+
+  /** Most characters of one number. */
+  private static final int NUMBER_LENGTH = 1_000;
 
   private static final JsonFactory FACTORY =
       JsonFactory.builder()
@@ -168,6 +170,7 @@ final class JsonText {
                   .maxNestingDepth(ReadLimits.STANDARD.depth())
                   .maxStringLength(ReadLimits.STANDARD.textLength())
                   .maxNameLength(ReadLimits.STANDARD.textLength())
+                  .maxNumberLength(NUMBER_LENGTH)
                   .build())
           .build();
 
@@ -176,6 +179,7 @@ final class JsonText {
     private final SourceText source;
     private final String text;
     private final List<Problem> problems = new ArrayList<>();
+    private final Deque<String> names = new ArrayDeque<>();
     private int at;
 
     Builder(SourceText source) {
@@ -183,47 +187,52 @@ final class JsonText {
       this.text = source.text();
     }
 
-    Value value(JsonParser parser, JsonToken token) {
-      int start = begin();
-      switch (token) {
-        case START_OBJECT -> {
-          at = start + 1;
-          Map<String, Member> members = new LinkedHashMap<>();
-          for (JsonToken t = parser.nextToken();
-              t != JsonToken.END_OBJECT;
-              t = parser.nextToken()) {
-            Member member = member(parser);
-            Member before = members.putIfAbsent(member.name(), member);
-            if (before != null) {
-              problems.add(twice(before, member));
-            }
-          }
-          at = begin() + 1;
-          return new Members(start, at, members);
-        }
-        case START_ARRAY -> {
-          at = start + 1;
-          List<Value> values = new ArrayList<>();
-          for (JsonToken t = parser.nextToken(); t != JsonToken.END_ARRAY; t = parser.nextToken()) {
-            values.add(value(parser, t));
-          }
-          at = begin() + 1;
-          return new Items(start, at, List.copyOf(values));
-        }
+    private Value value(JsonParser parser, JsonToken token) {
+      return switch (token) {
+        case START_OBJECT -> object(parser);
+        case START_ARRAY -> list(parser);
         default -> {
+          int start = begin();
           parser.finishToken();
           at = endOfScalar(start);
-          return new Scalar(start, at);
+          yield new Scalar(start, at);
         }
-      }
+      };
     }
 
-    private Member member(JsonParser parser) {
-      String name = parser.currentName();
+    Members object(JsonParser parser) {
       int start = begin();
-      int nameEnd = endOfScalar(start);
-      at = nameEnd;
-      return new Member(name, start, nameEnd, value(parser, parser.nextToken()));
+      at = start + 1;
+      Map<String, Member> members = new LinkedHashMap<>();
+      for (JsonToken t = parser.nextToken(); t != JsonToken.END_OBJECT; t = parser.nextToken()) {
+        String name = parser.currentName();
+        names.addLast(name);
+        int nameStart = begin();
+        int nameEnd = endOfScalar(nameStart);
+        at = nameEnd;
+        Value value = value(parser, parser.nextToken());
+        Member member = new Member(name, nameStart, nameEnd, value);
+        Member before = members.putIfAbsent(name, member);
+        if (before != null) {
+          problems.add(twice(before, member));
+        }
+        names.removeLast();
+      }
+      at = begin() + 1;
+      return new Members(start, at, members);
+    }
+
+    private Items list(JsonParser parser) {
+      int start = begin();
+      at = start + 1;
+      List<Value> values = new ArrayList<>();
+      for (JsonToken t = parser.nextToken(); t != JsonToken.END_ARRAY; t = parser.nextToken()) {
+        names.addLast(String.valueOf(values.size()));
+        values.add(value(parser, t));
+        names.removeLast();
+      }
+      at = begin() + 1;
+      return new Items(start, at, List.copyOf(values));
     }
 
     /** Skips blanks, commas and colons. */
@@ -249,13 +258,24 @@ final class JsonText {
     }
 
     private Problem twice(Member first, Member second) {
-      Place again = source.place(second.start(), second.nameEnd(), "");
-      Place before = source.place(first.start(), first.nameEnd(), "");
+      String pointer = JsonPointer.of(names.toArray(String[]::new));
+      Place again = source.place(second.start(), second.nameEnd(), pointer);
+      Place before = source.place(first.start(), first.nameEnd(), pointer);
+      Thing around = Thing.of(List.copyOf(names).subList(0, names.size() - 1));
+      String lines =
+          before.line() == again.line()
+              ? "both in line " + again.line()
+              : "in line " + before.line() + " and in line " + again.line();
       return new Problem(
-          Problem.Kind.ID_GIVEN_TWICE,
+          Problem.Kind.SHAPE_WRONG,
           "files/" + source.path(),
-          "\"" + second.name() + "\" is given twice in one object, first on line " + before.line(),
-          "Rename one of the two, or take one away.",
+          Quoted.text(second.name())
+              + " is given twice in "
+              + around.inWords()
+              + ", "
+              + lines
+              + ".",
+          "Delete or rename one of the two.",
           List.of(again, before));
     }
   }
