@@ -117,6 +117,9 @@ public final class DiskFiles implements SourceFiles {
       if (attributes.isSymbolicLink() || (!last && attributes.isOther())) {
         return link(step, last);
       }
+      if (!last && !attributes.isDirectory()) {
+        return notThere(path);
+      }
       if (last && !attributes.isRegularFile()) {
         return new Content.Refused(
             attributes.isDirectory() ? "is a folder" : "is no plain file",

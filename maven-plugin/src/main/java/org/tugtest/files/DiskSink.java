@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.tugtest.report.Sink;
 
@@ -38,13 +39,16 @@ public final class DiskSink implements Sink, AutoCloseable {
   /**
    * Moves everything written to its place, over what an earlier run left there.
    *
+   * @return them, in the order they were opened
    * @throws IOException when a file cannot be moved
    */
-  public void keep() throws IOException {
+  public List<Path> keep() throws IOException {
+    List<Path> kept = List.copyOf(written.keySet());
     for (Map.Entry<Path, Path> entry : written.entrySet()) {
       SafeWrite.moveOver(entry.getValue(), entry.getKey());
     }
     written.clear();
+    return kept;
   }
 
   /** Drops whatever was not kept. */

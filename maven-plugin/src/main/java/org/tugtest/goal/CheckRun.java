@@ -1,11 +1,13 @@
 package org.tugtest.goal;
 
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.ServiceConfigurationError;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
@@ -26,7 +28,7 @@ import org.tugtest.rule.RuleInfo;
 
 /** One run of {@code check}, from its parameters to the verdict. */
 final class CheckRun {
-  private static final int MOST_THREADS = 4;
+  private static final int THREADS = 2;
   private final Surroundings around;
   private final Workplace place;
   private final CheckOrder order;
@@ -68,8 +70,13 @@ final class CheckRun {
             gate,
             catalog.infos(),
             checked);
-    reports.write(report, place.output());
-    new Verdict(around, place, report, reports, ci, log).tell(outcome);
+    Optional<Path> shown = reports.write(report, place.output());
+    Verdict verdict = new Verdict(around, report, shown, log);
+    verdict.print();
+    new CiNotice(ci, around.environment(), new RawOutput(), log)
+        .tell(report, ReportFiles.summary());
+    outcome.say(report.outcome());
+    verdict.decide();
   }
 
   private List<HarnessReport> check(
@@ -80,8 +87,7 @@ final class CheckRun {
       List<String> roots,
       boolean whole)
       throws MojoExecutionException {
-    int threads = Math.min(MOST_THREADS, Math.max(2, Runtime.getRuntime().availableProcessors()));
-    Fleet fleet = new Fleet(reader, catalog, selection, seen.revision().today(), threads);
+    Fleet fleet = new Fleet(reader, catalog, selection, seen.revision().today(), THREADS);
     try {
       return fleet.check(roots, whole, new Progress(log::info, System::nanoTime));
     } catch (InterruptedException stopped) {

@@ -6,11 +6,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.files.DiskSink;
 import org.tugtest.report.Report;
 import org.tugtest.report.ReportWriter;
+import org.tugtest.report.json.JsonReport;
 
 /** The reports that are written, in the order in which a person would open them. */
 record ReportFiles(List<ReportWriter> writers) {
@@ -34,16 +36,25 @@ record ReportFiles(List<ReportWriter> writers) {
   }
 
   private static List<ReportWriter> all() {
-    return List.of();
+    return List.of(new JsonReport());
   }
 
-  /** Writes them all, or none. */
-  void write(Report report, Path folder) throws MojoExecutionException {
+  /** The writer of what a CI system shows of a step. */
+  static Optional<ReportWriter> summary() {
+    return all().stream().filter(writer -> writer.format().equals("markdown")).findFirst();
+  }
+
+  /**
+   * Writes them all, or none.
+   *
+   * @return the one to open
+   */
+  Optional<Path> write(Report report, Path folder) throws MojoExecutionException {
     try (DiskSink sink = new DiskSink(folder)) {
       for (ReportWriter writer : writers) {
         writer.write(report, sink);
       }
-      sink.keep();
+      return sink.keep().stream().findFirst();
     } catch (IOException failed) {
       throw new MojoExecutionException(
           "the reports cannot be written to " + folder + ": " + failed.getMessage(), failed);

@@ -1,69 +1,77 @@
 package org.tugtest.goal;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.Optional;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugin.logging.Log;
-import org.tugtest.check.CheckedFinding;
-import org.tugtest.check.Crash;
+import org.jspecify.annotations.Nullable;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;
-import org.tugtest.report.HarnessReport;
+import org.tugtest.report.FindingGroup;
 import org.tugtest.report.Report;
+import org.tugtest.report.VerdictSentence;
+import org.tugtest.report.console.ConsoleLine;
+import org.tugtest.report.console.ConsoleReport;
+import org.tugtest.report.console.Ending;
 
-/** Tells the end of a check: lines, the outcome, and how the build goes on. */
-record Verdict(
-    Surroundings around,
-    Workplace place,
-    Report report,
-    ReportFiles reports,
-    CiSystem ci,
-    Log log) {
+/**
+ * Tells the end of a check and decides how the build goes on.
+ *
+ * @param shown the report that a person would open; empty when none was written
+ */
+record Verdict(Surroundings around, Report report, Optional<Path> shown, Log log) {
 
-  void tell(OutcomeFile outcome) throws MojoExecutionException, MojoFailureException {
-    Map<Level, Integer> counts = new TreeMap<>();
-    for (HarnessReport harness : report.harnesses()) {
-      for (CheckedFinding checked : harness.result().standing()) {
-        Finding finding = checked.finding();
-        counts.merge(finding.level(), 1, Integer::sum);
-        String line =
-            report.shown(finding.at().get(0))
-                + ": "
-                + finding.level().word()
-                + " "
-                + finding.rule()
-                + " "
-                + finding.message();
-        if (finding.level() == Level.ERROR) {
-          log.error(line);
-        } else if (finding.level() == Level.WARNING) {
-          log.warn(line);
-        } else {
-          log.info(line);
-        }
-        log.info("  " + finding.remedy());
+  /** Prints all lines, each by one call. */
+  void print() {
+    Ending ending =
+        new Ending(
+            place(),
+            around.goals() + "explain -Dtugtest.rule=",
+            around.goals() + "trace -Dtugtest.at=",
+            around.goals() + "tidy -Dtugtest.tidy.adopt");
+    for (ConsoleLine line : ConsoleReport.lines(report, ending)) {
+      if (line.level() == Level.ERROR) {
+        log.error(line.text());
+      } else if (line.level() == Level.WARNING) {
+        log.warn(line.text());
+      } else {
+        log.info(line.text());
       }
-    }
-    outcome.say(report.outcome());
-    if (report.outcome() == Report.Outcome.CANNOT_CHECK) {
-      throw new MojoExecutionException(broken());
-    }
-    if (report.outcome() == Report.Outcome.FINDINGS) {
-      throw new MojoFailureException(counts + " in " + around.show(place.folders().harness()));
     }
   }
 
-  private String broken() {
-    List<String> rules = new ArrayList<>();
-    for (HarnessReport harness : report.harnesses()) {
-      for (Crash crash : harness.result().crashes()) {
-        rules.add(crash.rule() + " (" + crash.what() + ")");
-      }
+  /** Breaks the build when something blocks or could not be checked, with one sentence. */
+  void decide() throws MojoExecutionException, MojoFailureException {
+    if (report.outcome() == Report.Outcome.CLEAN) {
+      return;
     }
-    return "a rule broke, which is a fault of the tool and not of the harness: "
-        + String.join(", ", rules);
+    List<String> sentence = new ArrayList<>();
+    sentence.add(VerdictSentence.of(report));
+    if (place() != null) {
+      sentence.add("report: " + place());
+    }
+    if (report.outcome() == Report.Outcome.CANNOT_CHECK) {
+      throw new MojoExecutionException(String.join("; ", sentence));
+    }
+    gravest().ifPresent(rule -> sentence.add("next: " + explain(rule)));
+    throw new MojoFailureException(String.join("; ", sentence));
+  }
+
+  private String explain(String rule) {
+    return around.goals() + "explain -Dtugtest.rule=" + rule;
+  }
+
+  private Optional<String> gravest() {
+    return FindingGroup.standing(report).stream()
+        .map(FindingGroup::finding)
+        .min(java.util.Comparator.comparing(Finding::level))
+        .map(Finding::rule);
+  }
+
+  private @Nullable String place() {
+    return shown.map(around::show).orElse(null);
   }
 }
