@@ -27,6 +27,13 @@ import org.tugtest.rule.connectors.StudOverstacked;
 import org.tugtest.rule.connectors.TerminalUnfitForCavity;
 import org.tugtest.rule.connectors.TerminalUnfitForWire;
 import org.tugtest.rule.written.CavityDoubled;
+import org.tugtest.rule.written.CavityUnknown;
+import org.tugtest.rule.written.FileUnreadable;
+import org.tugtest.rule.written.FileUnused;
+import org.tugtest.rule.written.IdGivenTwice;
+import org.tugtest.rule.written.ReferenceUnresolved;
+import org.tugtest.rule.written.ShapeWrong;
+import org.tugtest.rule.written.WireEndOpen;
 
 /** All rules, in the order of the reports: ours by heading, then a team's own by id. */
 public final class RuleCatalog {
@@ -40,7 +47,14 @@ public final class RuleCatalog {
   public static RuleCatalog standard() {
     return of(
         List.of(
+            new FileUnreadable(),
+            new ShapeWrong(),
+            new ReferenceUnresolved(),
+            new IdGivenTwice(),
+            new WireEndOpen(),
             new CavityDoubled(),
+            new CavityUnknown(),
+            new FileUnused(),
             new ConnectorUnmated(),
             new HalvesDoNotFit(),
             new ContactOneSided(),

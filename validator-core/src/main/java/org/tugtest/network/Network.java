@@ -162,7 +162,7 @@ public final class Network {
             (pin, to) ->
                 wiring
                     .pointOf(to)
-                    .filter(other -> other.kind() == Point.Kind.PIN)
+                    .filter(other -> other.kind() == Point.Kind.PIN && index(other) >= 0)
                     .ifPresent(other -> add(new Edge.OfBolt(Point.pin(device.id(), pin), other))));
   }
 

@@ -44,6 +44,9 @@ public final class Wiring {
       place(new WireEnd(wire, true));
       place(new WireEnd(wire, false));
     }
+    for (Device device : harness.devices().values()) {
+      device.boltedTo().values().forEach(this::addBolted);
+    }
     this.contacts = new Contacts(harness, mating, connectors(), this::cavitiesOf);
     for (String connector : connectors()) {
       for (String cavity : cavitiesOf(connector)) {
@@ -68,16 +71,12 @@ public final class Wiring {
   /** What the end of a wire names. */
   public Resolution resolve(Ref ref) {
     String owner = ref.owner();
-    String pin = ref.pin();
     if (owner.isEmpty()) {
       return new Resolution.NoContact(
           "\"" + ref.text() + "\"", "names nothing", "write a connector and one of its cavities");
     }
     if (harness.splices().containsKey(owner)) {
-      return pin == null && ref.member() == null
-          ? new Resolution.Found(Point.splice(owner), false)
-          : new Resolution.NoContact(
-              ref.text(), "is no contact: " + owner + " is a splice", "write \"" + owner + "\"");
+      return inSplice(ref, false);
     }
     if (harness.connectors().containsKey(owner)) {
       return lacksPin(ref) ? noContact(ref, "connector", "cavities") : inConnector(owner, ref);
@@ -90,9 +89,10 @@ public final class Wiring {
           ? noContact(ref, "connector", "cavities")
           : new Resolution.Found(Point.cavity(owner, pinOf(ref)), true);
     }
-    return impliedOwners.splices().contains(owner) && pin == null && ref.member() == null
-        ? new Resolution.Found(Point.splice(owner), true)
-        : new Resolution.OwnerUnknown(owner);
+    if (impliedOwners.splices().contains(owner)) {
+      return inSplice(ref, true);
+    }
+    return new Resolution.OwnerUnknown(owner);
   }
 
   /**
@@ -206,6 +206,23 @@ public final class Wiring {
     } else if (point.kind() == Point.Kind.PIN) {
       pins.add(point.owner(), point.name());
     }
+  }
+
+  /** A pin that is bolted to is there, unless its device lists others only. */
+  private void addBolted(Ref ref) {
+    if (ref.pin() != null
+        && resolve(ref) instanceof Resolution.Found found
+        && found.point().kind() == Point.Kind.PIN) {
+      pins.add(ref.owner(), ref.pin());
+    }
+  }
+
+  private static Resolution inSplice(Ref ref, boolean implied) {
+    String owner = ref.owner();
+    return ref.pin() == null && ref.member() == null
+        ? new Resolution.Found(Point.splice(owner), implied)
+        : new Resolution.NoContact(
+            ref.text(), "is no contact: " + owner + " is a splice", "write \"" + owner + "\"");
   }
 
   private Resolution inConnector(String connector, Ref ref) {

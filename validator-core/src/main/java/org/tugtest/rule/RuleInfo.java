@@ -17,8 +17,8 @@ import org.tugtest.finding.Level;
  * @param remedy how to put it right
  * @param basis the source of its threshold, or that it follows from the format
  * @param settings figures a team may change
- * @param failing harness files in which it fires, each as a JSON text
- * @param passing harness files in which it judges something and does not fire
+ * @param failing examples in which it fires, each as {@link Example} reads them
+ * @param passing examples in which it judges something and does not fire
  */
 public record RuleInfo(
     String id,
@@ -121,15 +121,15 @@ public record RuleInfo(
       return this;
     }
 
-    /** A harness file in which it fires. */
-    public Builder failing(String json) {
-      failing.add(json);
+    /** An example in which it fires. */
+    public Builder failing(String example) {
+      failing.add(example);
       return this;
     }
 
-    /** A harness file in which it judges something and does not fire. */
-    public Builder passing(String json) {
-      passing.add(json);
+    /** An example in which it judges something and does not fire. */
+    public Builder passing(String example) {
+      passing.add(example);
       return this;
     }
 

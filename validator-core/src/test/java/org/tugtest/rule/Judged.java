@@ -1,6 +1,7 @@
 package org.tugtest.rule;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.tugtest.facts.Facts;
@@ -11,6 +12,7 @@ import org.tugtest.read.HarnessReader;
 import org.tugtest.read.MemoryFiles;
 import org.tugtest.read.ReadHarness;
 import org.tugtest.read.ReadLimits;
+import org.tugtest.text.Problem;
 
 /** What one rule says of one harness; for tests. */
 public record Judged(List<Finding> findings, Coverage coverage) {
@@ -44,9 +46,13 @@ public record Judged(List<Finding> findings, Coverage coverage) {
     return Facts.of(read(files), TODAY, KnownRules.NONE);
   }
 
-  /** Reads the root {@link #ROOT} among these files. */
+  /** Reads the root {@link #ROOT} among these files, and says which of them it does not use. */
   public static ReadHarness read(Map<String, String> files) {
-    return new HarnessReader(MemoryFiles.of(files), ReadLimits.STANDARD).read(ROOT);
+    HarnessReader reader = new HarnessReader(MemoryFiles.of(files), ReadLimits.STANDARD);
+    ReadHarness read = reader.read(ROOT);
+    List<Problem> problems = new ArrayList<>(read.problems());
+    problems.addAll(reader.unused(List.of(read)));
+    return new ReadHarness(read.harness(), read.places(), problems, read.texts(), read.unread());
   }
 
   /** The sentences found. */
