@@ -52,6 +52,28 @@ final class JsonEdit {
     change.removed = false;
   }
 
+  /** The same, where nothing stands at that place yet. */
+  void setIfMissing(List<String> names, String raw) {
+    if (json.at(names.toArray(String[]::new)) == null) {
+      set(names, raw);
+    }
+  }
+
+  /** Whether all that stands on the way to that place are objects. */
+  boolean fits(List<String> names) {
+    Value value = json.root();
+    for (String name : names) {
+      if (!(value instanceof Members members)) {
+        return false;
+      }
+      value = members.get(name);
+      if (value == null) {
+        return true;
+      }
+    }
+    return true;
+  }
+
   /** Takes a member out; nothing happens where there is none. */
   void remove(List<String> names) {
     Change change = at(names);
