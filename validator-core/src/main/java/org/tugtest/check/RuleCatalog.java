@@ -15,10 +15,12 @@ import org.tugtest.rule.connectors.CircuitCrossesOver;
 import org.tugtest.rule.connectors.ColourAmbiguous;
 import org.tugtest.rule.connectors.ConnectorUnmated;
 import org.tugtest.rule.connectors.ContactOneSided;
+import org.tugtest.rule.connectors.CrossMatingPossible;
 import org.tugtest.rule.connectors.FaceMirrored;
 import org.tugtest.rule.connectors.HalvesDoNotFit;
 import org.tugtest.rule.connectors.LabelMissing;
 import org.tugtest.rule.connectors.LabelRepeated;
+import org.tugtest.rule.connectors.LivePinsExposed;
 import org.tugtest.rule.connectors.SealUnfitForWire;
 import org.tugtest.rule.connectors.SpareCavitiesFew;
 import org.tugtest.rule.connectors.SpliceOverfilled;
@@ -59,10 +61,12 @@ public final class RuleCatalog {
             new HalvesDoNotFit(),
             new ContactOneSided(),
             new CircuitCrossesOver(),
+            new CrossMatingPossible(),
             new TerminalUnfitForCavity(),
             new TerminalUnfitForWire(),
             new SealUnfitForWire(),
             new CavityUnsealed(),
+            new LivePinsExposed(),
             new StudOverstacked(),
             new SpliceUnderfilled(),
             new SpliceOverfilled(),

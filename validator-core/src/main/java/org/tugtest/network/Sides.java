@@ -30,12 +30,14 @@ public record Sides(Reach feed, Reach unfused, Reach back) {
       }
     }
     return new Sides(
-        Reach.from(network, plus, (edge, from) -> passes(edge, from.equals(edge.a()))),
-        Reach.from(
-            network,
-            unlimited,
-            (edge, from) -> !isFuse(edge) && passes(edge, from.equals(edge.a()))),
+        Reach.from(network, plus, Sides::feeds),
+        Reach.from(network, unlimited, (edge, from) -> !isFuse(edge) && feeds(edge, from)),
         Reach.from(network, minus, (edge, from) -> passes(edge, from.equals(edge.b()))));
+  }
+
+  /** Whether the feed side goes on through an edge, coming from {@code from}. */
+  public static boolean feeds(Edge edge, Point from) {
+    return passes(edge, from.equals(edge.a()));
   }
 
   /** Whether a side goes on through an edge. */
@@ -50,7 +52,8 @@ public record Sides(Reach feed, Reach unfused, Reach back) {
         || (element instanceof Element.Diode && alongDiode);
   }
 
-  private static boolean isFuse(Edge edge) {
+  /** Whether an edge is a fuse, a trip or an empty way for one. */
+  public static boolean isFuse(Edge edge) {
     return edge instanceof Edge.OfElement inside && inside.element() instanceof Element.Fuse;
   }
 }
