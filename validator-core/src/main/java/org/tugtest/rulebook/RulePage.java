@@ -27,6 +27,22 @@ public final class RulePage {
     return new RulePage(rule).textPage();
   }
 
+  /** What it looks for, why, the remedy and the basis as Markdown, without examples. */
+  public static String markdownReasons(RuleInfo rule) {
+    return new RulePage(rule)
+        .sections().stream()
+            .map(section -> "**" + section.title() + "**\n\n" + plain(section.body()) + "\n")
+            .collect(Collectors.joining("\n"));
+  }
+
+  /** What it looks for, why, the remedy and the basis as plain text, without examples. */
+  public static String textReasons(RuleInfo rule) {
+    return new RulePage(rule)
+        .sections().stream()
+            .map(section -> section.title() + "\n" + section.body() + "\n")
+            .collect(Collectors.joining("\n"));
+  }
+
   /** The summary as a sentence. */
   public static String summary(RuleInfo rule) {
     String summary = rule.summary();
