@@ -174,8 +174,8 @@ class ReferenceUnresolvedTest {
           {"SW": "side"           |{"SQ": "side"           |state night names SQ, but no device is called that
           "REL.main": "on"        |"REL.coil": "on"        |state night names REL.coil, but no contact is called that
           "REL.main": "on"        |"REL.main": "forced"    |state night names forced, but no setting of a contact is called that
-          {"on": ["LAMP"]}        |{"on": ["FB"]}          |state rest names FB, but no load is called that
-          "on": ["LAMP.bulb"]     |"on": ["LAMP.blub"]     |state night names LAMP.blub, but no load is called that
+          {"on": ["LAMP"]}        |{"on": ["FB"]}          |state rest names FB, but no load or coil is called that
+          "on": ["LAMP.bulb"]     |"on": ["LAMP.blub"]     |state night names LAMP.blub, but no load or coil is called that
           "running": ["ALT"]      |"running": ["BAT"]      |state night names BAT, but no generator is called that
           {"BAT": 12.5}           |{"FB": 12.5}            |state night names FB, but no source is called that
           "from": "rest"          |"from": "test"          |state night names test, but no state is called that

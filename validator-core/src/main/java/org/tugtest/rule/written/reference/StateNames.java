@@ -3,6 +3,7 @@ package org.tugtest.rule.written.reference;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.finding.Subject;
 import org.tugtest.model.DeviceType;
@@ -24,7 +25,11 @@ final class StateNames {
   StateNames(Mentions mentions, Tables tables) {
     this.mentions = mentions;
     this.tables = tables;
-    loads = members("load", Element.Load.class::isInstance, "name a load, or a device with one");
+    loads =
+        members(
+            "load or coil",
+            element -> element instanceof Element.Load || element instanceof Element.Coil,
+            "name a load or a coil, or a device with one");
     generators =
         members(
             "generator",
@@ -49,7 +54,7 @@ final class StateNames {
         "name an element of kind \"fuse\" as \"device.element\"");
   }
 
-  private Table members(String noun, java.util.function.Predicate<Element> kind, String advice) {
+  private Table members(String noun, Predicate<Element> kind, String advice) {
     Set<String> names = new TreeSet<>(NaturalOrder.NATURAL);
     for (String member : tables.everyElement(kind)) {
       names.add(member);
