@@ -16,7 +16,6 @@ import org.tugtest.text.Place;
 import org.tugtest.text.Problem;
 import org.tugtest.text.SourceText;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -101,8 +100,8 @@ public final class HarnessReader {
     roots.forEach(root -> used.addAll(root.harness().files()));
     return files.paths().stream()
         .filter(path -> path.endsWith(".json") && !path.startsWith("../"))
-        .filter(path -> !isRoot(path) && !path.endsWith(".record.json"))
-        .filter(path -> !path.startsWith("changes/") && !used.contains(path))
+        .filter(path -> !isRoot(path) && !RecordReader.isRecord(path))
+        .filter(path -> !ChangesReader.isChanges(path) && !used.contains(path))
         .sorted(NaturalOrder.NATURAL)
         .map(
             path ->
@@ -124,7 +123,7 @@ public final class HarnessReader {
     ObjectNode tree = parsed.root();
     FileIndex index = parsed.index();
     if (tree == null || index == null) {
-      Harness nothing = HarnessBinder.bind(path, JsonNodeFactory.instance.objectNode());
+      Harness nothing = HarnessBinder.bind(path, parsed.tree());
       return new BoundFile(path, index, nothing, false, List.of(), parsed.problems(), List.of());
     }
     Harness said = HarnessBinder.bind(path, tree);

@@ -41,7 +41,7 @@ public final class MemoryFiles implements SourceFiles {
   public Content open(String path) {
     byte[] bytes = contents.get(path);
     return bytes == null
-        ? new Content.Refused("is not there", "Correct the path, or add the file.")
+        ? new Content.Refused(MISSING, "Correct the path, or add the file.")
         : new Content.Bytes(bytes);
   }
 }

@@ -8,6 +8,9 @@ import java.util.List;
  * have paths that begin with {@code ../}. Implementations must be safe for several threads.
  */
 public interface SourceFiles {
+  /** How the message of a file that does not exist begins. */
+  String MISSING = "is not there";
+
   /** Every file that may be a root, a part, a record or a reading, sorted by path. */
   List<String> paths();
 

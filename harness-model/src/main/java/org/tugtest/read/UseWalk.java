@@ -108,7 +108,7 @@ final class UseWalk {
         return;
       }
       for (Problem problem : used.problems()) {
-        String near = near(path);
+        String near = problem.message().contains(SourceFiles.MISSING) ? near(path) : "";
         problems.add(
             new Problem(
                 problem.kind(),

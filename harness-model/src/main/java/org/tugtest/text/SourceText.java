@@ -22,16 +22,17 @@ public final class SourceText {
   public static SourceText of(String path, String text) {
     int[] starts = new int[Math.max(16, text.length() / 40)];
     int lines = 1;
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      boolean ends =
-          c == '\n' || (c == '\r' && (i + 1 == text.length() || text.charAt(i + 1) != '\n'));
-      if (ends) {
-        if (lines == starts.length) {
-          starts = Arrays.copyOf(starts, lines * 2);
-        }
-        starts[lines++] = i + 1;
+    int feed = text.indexOf('\n');
+    int carriage = text.indexOf('\r');
+    while (feed >= 0 || carriage >= 0) {
+      boolean first = carriage >= 0 && (feed < 0 || carriage < feed);
+      int start = first && feed != carriage + 1 ? carriage + 1 : feed + 1;
+      if (lines == starts.length) {
+        starts = Arrays.copyOf(starts, lines * 2);
       }
+      starts[lines++] = start;
+      feed = feed >= 0 && feed < start ? text.indexOf('\n', start) : feed;
+      carriage = carriage >= 0 && carriage < start ? text.indexOf('\r', start) : carriage;
     }
     return new SourceText(path, text, Arrays.copyOf(starts, lines));
   }
