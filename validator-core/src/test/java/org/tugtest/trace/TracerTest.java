@@ -259,7 +259,8 @@ class TracerTest {
   void aLongChainEndsWithoutFailing() {
     String wires =
         IntStream.range(0, 20_000)
-            .mapToObj(i -> "\"W" + i + "\": {\"from\": \"S" + i + "\", \"to\": \"S" + (i + 1) + "\"}")
+            .mapToObj(
+                i -> "\"W" + i + "\": {\"from\": \"S" + i + "\", \"to\": \"S" + (i + 1) + "\"}")
             .collect(Collectors.joining(","));
 
     List<TraceLine> lines =
