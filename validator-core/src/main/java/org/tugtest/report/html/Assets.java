@@ -1,0 +1,54 @@
+package org.tugtest.report.html;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Base64;
+
+/**
+ * The style and the script that a page carries inside itself. Line ends are LF, as browsers hash.
+ */
+record Assets(String style, String script) {
+
+  static Assets load() {
+    return new Assets(read("report.css"), read("report.js"));
+  }
+
+  /** The style with the words of the print margins added. */
+  Assets withStyle(String more) {
+    return new Assets(style + more, script);
+  }
+
+  /** A policy under which nothing is loaded, and only this style and this script take effect. */
+  String policy() {
+    return "default-src 'none'; style-src "
+        + hash(style)
+        + "; script-src "
+        + hash(script)
+        + "; base-uri 'none'; form-action 'none'";
+  }
+
+  private static String hash(String text) {
+    try {
+      byte[] digest =
+          MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+      return "'sha256-" + Base64.getEncoder().encodeToString(digest) + "'";
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+
+  private static String read(String name) {
+    try (InputStream in = Assets.class.getResourceAsStream(name)) {
+      if (in == null) {
+        throw new IllegalStateException(name + " is missing from the jar");
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("\r\n", "\n");
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,45 @@
+package org.tugtest.report.html;
+
+import java.util.List;
+import org.tugtest.check.CheckResult;
+import org.tugtest.report.HarnessReport;
+import org.tugtest.report.Report;
+
+/**
+ * The page of one root.
+ *
+ * @param result for what needs no preparation: rules not run and broken
+ * @param data what the script reads, as JSON that is safe inside a page
+ */
+record HarnessPage(
+    Frame frame,
+    VerdictRoom verdict,
+    FindingsRoom findings,
+    List<ExpectationView> expectations,
+    CoverageRoom coverage,
+    CheckResult result,
+    FacesRoom faces,
+    NetsRoom nets,
+    TotalsRoom totals,
+    List<RuleText> rules,
+    String data) {
+
+  static HarnessPage of(Report report, HarnessReport harness, Frame frame) {
+    SubjectLists lists = new SubjectLists();
+    FindingsRoom findings = FindingsRoom.of(report, harness);
+    CoverageRoom coverage = CoverageRoom.of(report, harness, lists);
+    FacesRoom faces = FacesRoom.of(harness.facts(), findings.marks());
+    return new HarnessPage(
+        frame,
+        VerdictRoom.of(report, harness, findings),
+        findings,
+        ExpectationView.of(report, harness),
+        coverage,
+        harness.result(),
+        faces,
+        NetsRoom.of(harness.facts()),
+        TotalsRoom.of(harness.facts(), faces),
+        RuleText.of(report, harness, findings.rules().keySet()),
+        PageData.json(harness.facts(), findings, faces, lists));
+  }
+}

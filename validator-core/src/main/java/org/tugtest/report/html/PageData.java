@@ -1,0 +1,229 @@
+package org.tugtest.report.html;
+
+import java.io.StringWriter;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import org.tugtest.facts.Facts;
+import org.tugtest.finding.Subject;
+import org.tugtest.model.Evidence;
+import org.tugtest.model.Ref;
+import org.tugtest.model.Wire;
+import org.tugtest.network.Net;
+import org.tugtest.network.Point;
+import org.tugtest.report.PrintableText;
+import org.tugtest.text.NaturalOrder;
+import tools.jackson.core.JsonGenerator;
+
+/**
+ * What the script of a page knows, for the search and for what is drawn on demand. Everything is a
+ * list, and things name each other by their number in it, so that 10,000 wires stay near 1 MB:
+ *
+ * <ul>
+ *   <li>{@code looms}: ids
+ *   <li>{@code owners}: noun, id, loom number or -1, facts in words, face number or 0
+ *   <li>{@code points}: owner number, cavity or pin, number of the point it meets or -1, whether
+ *       plugged, net number or -1
+ *   <li>{@code nets}: name, point numbers
+ *   <li>{@code wires}: id, point numbers of both ends or -1, what an end says that has none,
+ *       colour, colour as drawn, size, circuit, evidence, loom number or -1, label when it is not
+ *       the id
+ *   <li>{@code faces}: owner number, rows of point numbers (-1: gap), whether the rows are known
+ *   <li>{@code marks}: place string to numbers of standing findings
+ *   <li>{@code lists}: long lists of subjects
+ *   <li>{@code colours}: code to name
+ * </ul>
+ */
+final class PageData {
+  private final Facts facts;
+  private final FindingsRoom findings;
+  private final FacesRoom faces;
+  private final SubjectLists lists;
+  private final List<String> looms;
+  private final List<Point> points;
+  private final Owners owners;
+  private final Map<String, Integer> nets = new HashMap<>();
+  private final StringWriter text = new StringWriter();
+  private final JsonGenerator json = PageJson.to(text);
+
+  private PageData(Facts facts, FindingsRoom findings, FacesRoom faces, SubjectLists lists) {
+    this.facts = facts;
+    this.findings = findings;
+    this.faces = faces;
+    this.lists = lists;
+    this.looms = List.copyOf(facts.harness().looms().keySet());
+    this.points = facts.network().points();
+    this.owners = new Owners(facts.harness(), points, faces);
+  }
+
+  /** All of it, as JSON that may stand inside a script element. */
+  static String json(Facts facts, FindingsRoom findings, FacesRoom faces, SubjectLists lists) {
+    PageData data = new PageData(facts, findings, faces, lists);
+    data.write();
+    return data.text.toString();
+  }
+
+  private void write() {
+    json.writeStartObject();
+    json.writeName("looms");
+    texts(looms);
+    owners();
+    nets();
+    points();
+    wires();
+    faces();
+    marks();
+    json.writeArrayPropertyStart("lists");
+    lists.all().forEach(this::texts);
+    json.writeEndArray();
+    json.writeObjectPropertyStart("colours");
+    Swatch.known().forEach(json::writeStringProperty);
+    json.writeEndObject();
+    json.writeEndObject();
+    json.close();
+  }
+
+  private void owners() {
+    json.writeArrayPropertyStart("owners");
+    for (Owners.Owner owner : owners.all()) {
+      json.writeStartArray();
+      json.writeString(owner.noun());
+      text(owner.id());
+      json.writeNumber(looms.indexOf(owners.loom(owner)));
+      texts(owners.said(owner));
+      json.writeNumber(owners.face(owner));
+      json.writeEndArray();
+    }
+    json.writeEndArray();
+  }
+
+  /** Only nets of two points or more: of a single one there is nothing to tell. */
+  private void nets() {
+    json.writeArrayPropertyStart("nets");
+    for (Net net : facts.nets().all()) {
+      if (net.points().size() > 1) {
+        nets.put(net.name(), nets.size());
+        json.writeStartArray();
+        text(net.name());
+        numbers(net.points().stream().map(facts.network()::index).toList());
+        json.writeEndArray();
+      }
+    }
+    json.writeEndArray();
+  }
+
+  private void points() {
+    Set<Point> plugged = new HashSet<>();
+    for (Face face : faces.faces()) {
+      face.rows().stream()
+          .flatMap(List::stream)
+          .filter(cell -> !cell.gap() && cell.plugged())
+          .forEach(cell -> plugged.add(Point.cavity(face.id(), cell.name())));
+    }
+    json.writeArrayPropertyStart("points");
+    for (Point point : points) {
+      json.writeStartArray();
+      json.writeNumber(owners.number(point));
+      text(point.name());
+      json.writeNumber(facts.wiring().meets(point).map(facts.network()::index).orElse(-1));
+      json.writeNumber(plugged.contains(point) ? 1 : 0);
+      json.writeNumber(
+          facts.nets().of(point).map(net -> nets.getOrDefault(net.name(), -1)).orElse(-1));
+      json.writeEndArray();
+    }
+    json.writeEndArray();
+  }
+
+  private void wires() {
+    WireText said = new WireText(facts.harness());
+    json.writeArrayPropertyStart("wires");
+    for (Wire wire : facts.harness().wires().values()) {
+      Evidence evidence = said.evidence(wire);
+      int from = at(wire.from());
+      int to = at(wire.to());
+      json.writeStartArray();
+      text(wire.id());
+      json.writeNumber(from);
+      json.writeNumber(to);
+      text(from < 0 ? WireText.end(wire.from()) : "");
+      text(to < 0 ? WireText.end(wire.to()) : "");
+      text(Objects.requireNonNullElse(wire.colour(), ""));
+      text(Objects.requireNonNullElse(wire.colourDrawn(), ""));
+      text(said.size(wire));
+      text(Objects.requireNonNullElse(wire.circuit(), ""));
+      json.writeString(evidence == null ? "" : evidence.word());
+      json.writeNumber(wire.loom() == null ? -1 : looms.indexOf(wire.loom()));
+      text(wire.labelText().equals(wire.id()) ? "" : wire.labelText());
+      json.writeEndArray();
+    }
+    json.writeEndArray();
+  }
+
+  private int at(@Nullable Ref ref) {
+    return facts.wiring().pointOf(ref).map(facts.network()::index).orElse(-1);
+  }
+
+  private void faces() {
+    json.writeArrayPropertyStart("faces");
+    for (Face face : faces.faces()) {
+      json.writeStartArray();
+      json.writeNumber(owners.number(Point.Kind.CAVITY, face.id()));
+      json.writeStartArray();
+      for (List<Face.Cell> row : face.rows()) {
+        numbers(
+            row.stream()
+                .map(
+                    cell ->
+                        cell.gap()
+                            ? -1
+                            : facts.network().index(Point.cavity(face.id(), cell.name())))
+                .toList());
+      }
+      json.writeEndArray();
+      json.writeNumber(face.layoutKnown() ? 1 : 0);
+      json.writeEndArray();
+    }
+    json.writeEndArray();
+  }
+
+  private void marks() {
+    Map<String, Set<Integer>> marks = new TreeMap<>(NaturalOrder.NATURAL);
+    for (FindingView view : findings.all()) {
+      if (view.waiver() == null) {
+        for (Subject subject : view.finding().subjects()) {
+          marks.computeIfAbsent(subject.place(), none -> new TreeSet<>()).add(view.number());
+        }
+      }
+    }
+    json.writeObjectPropertyStart("marks");
+    marks.forEach(
+        (place, numbers) -> {
+          json.writeName(PrintableText.of(place));
+          numbers(numbers);
+        });
+    json.writeEndObject();
+  }
+
+  private void text(String value) {
+    json.writeString(PrintableText.of(value));
+  }
+
+  private void texts(Collection<String> values) {
+    json.writeStartArray();
+    values.forEach(this::text);
+    json.writeEndArray();
+  }
+
+  private void numbers(Collection<Integer> values) {
+    json.writeStartArray();
+    values.forEach(json::writeNumber);
+    json.writeEndArray();
+  }
+}

@@ -1,0 +1,372 @@
+'use strict';
+(() => {
+  // What stands where in the lists of the data block.
+  const KIND = 0, OWNER_ID = 1, OWNER_LOOM = 2, OWNER_FACTS = 3, OWNER_FACE = 4;
+  const P_OWNER = 0, P_NAME = 1, P_MEETS = 2, P_PLUGGED = 3, P_NET = 4;
+  const W_ID = 0, W_ENDS = 1, W_SAYS = 3, W_COLOUR = 5, W_DRAWN = 6, W_SIZE = 7, W_CIRCUIT = 8,
+    W_EVIDENCE = 9, W_LOOM = 10, W_LABEL = 11;
+  const MOST_ANSWERS = 12, MOST_PINS = 80;
+  const SECTIONS = {connector: 'connectors', device: 'devices', splice: 'splices'};
+  const byId = id => document.getElementById(id);
+  const data = JSON.parse(byId('data').textContent);
+  document.documentElement.classList.add('js');
+
+  // Elements; texts only ever become text nodes.
+  function el(tag, attributes, ...inner) {
+    const node = document.createElement(tag);
+    for (const [name, value] of Object.entries(attributes || {})) {
+      if (value !== null && value !== false) node.setAttribute(name, value === true ? '' : value);
+    }
+    node.append(...inner.flat(2).filter(part => part !== null && part !== ''));
+    return node;
+  }
+
+  function sign(name) {
+    const svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
+    const use = document.createElementNS('http://www.w3.org/2000/svg', 'use');
+    svg.setAttribute('class', 'sign sign-' + name);
+    svg.setAttribute('aria-hidden', 'true');
+    use.setAttribute('href', '#i-' + name);
+    svg.append(use);
+    return svg;
+  }
+
+  function swatch(letters) {
+    if (!letters) return [el('span', {class: 'letters'}, 'no colour')];
+    const codes = letters === 'GNYE' ? ['GN', 'YE'] : letters.split('/');
+    const known = code => (Object.hasOwn(data.colours, code) ? code : 'none');
+    const stripe = codes.length > 1 ? ' s-' + known(codes.slice(1).join('/')) : '';
+    return [el('span', {class: 'sw b-' + known(codes[0]) + stripe, 'aria-hidden': 'true'}),
+      el('span', {class: 'letters'}, letters)];
+  }
+
+  const colourName = letters => (letters === 'GNYE' ? ['GN', 'YE'] : letters.split('/'))
+    .map((code, i) => (Object.hasOwn(data.colours, code) ? data.colours[code] : code)
+      + (i ? ' stripe' : '')).join(', ');
+
+  // The wiring.
+  const wiresAt = data.points.map(() => []);
+  data.wires.forEach((wire, w) => {
+    for (const end of [0, 1]) if (wire[W_ENDS + end] >= 0) wiresAt[wire[W_ENDS + end]].push([w, end]);
+  });
+  const pointsOf = data.owners.map(() => []);
+  data.points.forEach((point, p) => pointsOf[point[P_OWNER]].push(p));
+  const pointText = p => {
+    const owner = data.owners[data.points[p][P_OWNER]];
+    return owner[KIND] === 'splice' ? owner[OWNER_ID] : owner[OWNER_ID] + ':' + data.points[p][P_NAME];
+  };
+  const pointPlace = p =>
+    SECTIONS[data.owners[data.points[p][P_OWNER]][KIND]] + '/' + pointText(p);
+  const marksOf = place => (Object.hasOwn(data.marks, place) ? data.marks[place] : []);
+
+  function ask(text, shown) {
+    const button = el('button', {type: 'button', class: 'ask-for'}, shown || text);
+    button.addEventListener('click', () => lookUp(text, true));
+    return button;
+  }
+
+  const pointButton = p => ask(pointText(p));
+  const otherEnd = (wire, end) => {
+    const other = 1 - end;
+    if (wire[W_ENDS + other] >= 0) return pointButton(wire[W_ENDS + other]);
+    return wire[W_SAYS + other] ? wire[W_SAYS + other] + ' (not known)' : 'nothing';
+  };
+
+  function evidence(wire) {
+    if (wire[W_EVIDENCE] !== 'guess') return wire[W_EVIDENCE].replace('-', ' ') || 'not said';
+    return el('b', {class: 'guess'}, sign('guess'), 'guess');
+  }
+
+  function colourCell(wire) {
+    const drawn = wire[W_DRAWN];
+    return el('td', {}, swatch(wire[W_COLOUR]),
+      wire[W_COLOUR] ? el('span', {class: 'soft sum'}, colourName(wire[W_COLOUR])) : null,
+      drawn ? el('span', {class: 'soft sum'}, 'drawn as ' + drawn) : null);
+  }
+
+  function findingLinks(places) {
+    const numbers = [...new Set(places.flatMap(marksOf))].sort((a, b) => a - b);
+    if (!numbers.length) return null;
+    return el('ul', {class: 'found'}, numbers.map(n => {
+      const article = byId('finding-' + n);
+      return el('li', {}, sign(article.dataset.level),
+        el('a', {href: '#finding-' + n}, byId('says-' + n).textContent));
+    }));
+  }
+
+  function table(caption, heads, rows) {
+    return el('div', {class: 'scroll', tabindex: '0', role: 'region', 'aria-label': caption},
+      el('table', {}, el('caption', {}, caption),
+        el('thead', {}, el('tr', {}, heads.map(head => el('th', {scope: 'col'}, head)))),
+        el('tbody', {}, rows)));
+  }
+
+  function wireTable(caption, ends) {
+    return table(caption, ['Wire', 'Colour', 'Size', 'Goes to', 'Circuit', 'Evidence'],
+      ends.map(([w, end]) => {
+        const wire = data.wires[w];
+        return el('tr', {}, el('th', {scope: 'row'}, ask(wire[W_ID]),
+          wire[W_LABEL] ? el('span', {class: 'soft sum'}, 'label ' + wire[W_LABEL]) : null),
+        colourCell(wire), el('td', {}, wire[W_SIZE] || 'not given'),
+        el('td', {}, otherEnd(wire, end)),
+        el('td', {}, wire[W_CIRCUIT] ? ask(wire[W_CIRCUIT]) : ''),
+        el('td', {}, evidence(wire)));
+      }));
+  }
+
+  // A connector face, as the page draws it too.
+  function cavity(p, here) {
+    if (p < 0) return el('td', {class: 'gap'});
+    const numbers = marksOf(pointPlace(p));
+    const mark = numbers.length ? byId('finding-' + numbers[0]) : null;
+    const level = mark ? mark.dataset.level : '';
+    const classes = ['cav', mark ? 'is-' + level : '', wiresAt[p].length ? '' : 'empty', p === here ? 'here' : ''];
+    return el('td', {class: classes.filter(Boolean).join(' '), 'aria-current': p === here ? 'true' : null},
+      el('b', {class: 'no'}, data.points[p][P_NAME]), ' ',
+      mark ? el('a', {class: 'mark', href: '#' + mark.id}, sign(level),
+        mark.dataset.rule === 'cavity-doubled' ? 'doubled' : level) : null,
+      wiresAt[p].length ? null : el('span', {class: 'soft'},
+        data.points[p][P_PLUGGED] ? [sign('plug'), 'plugged'] : 'free'),
+      wiresAt[p].map(([w]) => {
+        const wire = data.wires[w];
+        return el('span', {class: 'w'}, el('span', {class: 'id'}, wire[W_ID]), ' ',
+          wire[W_EVIDENCE] === 'guess' ? el('span', {class: 'guess'}, sign('guess'), 'guess') : null, ' ',
+          el('span', {class: 'col'}, swatch(wire[W_COLOUR])), ' ', el('span', {class: 'size'}, wire[W_SIZE]));
+      }));
+  }
+
+  function side(name, owner, rows, known, here) {
+    return el('div', {class: 'scroll', tabindex: '0', role: 'region', 'aria-label': owner + ', ' + name},
+      el('table', {class: 'cavities' + (known ? ' latch' : '')}, el('caption', {}, name),
+        el('tbody', {}, rows.map(row => el('tr', {}, row.map(p => cavity(p, here)))))));
+  }
+
+  function sides(number, here) {
+    const [owner, rows, known] = data.faces[number - 1];
+    const id = data.owners[owner][OWNER_ID];
+    if (!known) return [side('Cavities in order of their names', id, rows, false, here)];
+    return [side('Wire side', id, rows, true, here),
+      side('Mating side, mirrored', id, rows.map(row => [...row].reverse()), true, here)];
+  }
+
+  // Answers.
+  function ownerFacts(o) {
+    const owner = data.owners[o];
+    const loom = owner[OWNER_LOOM] >= 0 ? ['loom ' + data.looms[owner[OWNER_LOOM]]] : [];
+    return [owner[KIND], ...loom, ...owner[OWNER_FACTS]].join(' · ');
+  }
+
+  function netOf(p) {
+    const net = data.points[p][P_NET];
+    return net === undefined || net < 0 ? null : data.nets[net];
+  }
+
+  function netPart(p) {
+    const net = netOf(p);
+    if (!net) return [];
+    return [el('h4', {}, 'Net ' + net[0]),
+      el('p', {}, net[1].length + ' points joined by wires, contacts and splices: ',
+        net[1].slice(0, MOST_PINS).map(q => [q === p ? el('b', {}, pointText(q)) : pointButton(q), ' ']).flat(),
+        net[1].length > MOST_PINS ? 'and ' + (net[1].length - MOST_PINS) + ' more' : '')];
+  }
+
+  function aboutPoint(p) {
+    const o = data.points[p][P_OWNER];
+    const meets = data.points[p][P_MEETS];
+    const splice = data.owners[o][KIND] === 'splice';
+    const places = [pointPlace(p), ...wiresAt[p].map(([w]) => 'wires/' + data.wires[w][W_ID])];
+    const parts = [el('h3', {}, pointText(p)), el('p', {class: 'soft'}, ownerFacts(o)), findingLinks(places)];
+    parts.push(wiresAt[p].length ? wireTable('Wires on ' + pointText(p), wiresAt[p])
+      : el('p', {}, splice ? 'No wire ends here.' : data.points[p][P_PLUGGED]
+        ? 'No wire: plugged with a blank.' : 'No wire ends here.'));
+    if (meets >= 0) {
+      parts.push(el('h4', {}, 'Across the mated pair'), el('p', {}, 'Meets ', pointButton(meets), ', ',
+        ownerFacts(data.points[meets][P_OWNER]), '.'));
+      if (wiresAt[meets].length) parts.push(wireTable('Wires on ' + pointText(meets), wiresAt[meets]));
+    } else if (!splice && data.owners[o][KIND] === 'connector') {
+      parts.push(el('p', {class: 'soft'}, 'Nothing meets this cavity.'));
+    }
+    parts.push(...netPart(p));
+    if (data.owners[o][OWNER_FACE]) parts.push(el('div', {class: 'sides'}, sides(data.owners[o][OWNER_FACE], p)));
+    return parts;
+  }
+
+  function aboutWire(w) {
+    const wire = data.wires[w];
+    const facts = ['wire', wire[W_LOOM] >= 0 ? 'loom ' + data.looms[wire[W_LOOM]] : '',
+      wire[W_CIRCUIT] ? 'circuit ' + wire[W_CIRCUIT] : '', wire[W_LABEL] ? 'label ' + wire[W_LABEL] : ''];
+    const rows = [0, 1].map(end => {
+      const p = wire[W_ENDS + end];
+      const meets = p >= 0 ? data.points[p][P_MEETS] : -1;
+      return el('tr', {}, el('th', {scope: 'row'}, end ? 'to' : 'from'), el('td', {}, otherEnd(wire, 1 - end)),
+        el('td', {}, meets >= 0 ? pointButton(meets) : 'nothing'));
+    });
+    const p = Math.max(wire[W_ENDS], wire[W_ENDS + 1]);
+    return [el('h3', {}, wire[W_ID]), el('p', {class: 'soft'}, facts.filter(Boolean).join(' · ')),
+      findingLinks(['wires/' + wire[W_ID]]),
+      el('p', {}, swatch(wire[W_COLOUR]), wire[W_COLOUR] ? ' (' + colourName(wire[W_COLOUR]) + ')' : '',
+        wire[W_DRAWN] ? ', drawn as ' + wire[W_DRAWN] : '', ', ', wire[W_SIZE] || 'no size given',
+        ', evidence: ', evidence(wire)),
+      table('Ends of ' + wire[W_ID], ['End', 'On', 'Meets'], rows), ...(p >= 0 ? netPart(p) : [])];
+  }
+
+  function aboutOwner(o) {
+    const owner = data.owners[o];
+    const points = pointsOf[o];
+    const place = SECTIONS[owner[KIND]] + '/' + owner[OWNER_ID];
+    const rows = points.slice(0, MOST_PINS).map(p => el('tr', {}, el('th', {scope: 'row'}, pointButton(p)),
+      el('td', {}, wiresAt[p].length ? wiresAt[p].map(([w]) => [ask(data.wires[w][W_ID]), ' ',
+        ...swatch(data.wires[w][W_COLOUR]), ' ', data.wires[w][W_SIZE], ' ']).flat()
+        : data.points[p][P_PLUGGED] ? 'plugged' : 'free'),
+      el('td', {}, data.points[p][P_MEETS] >= 0 ? pointButton(data.points[p][P_MEETS]) : '')));
+    return [el('h3', {}, owner[OWNER_ID]), el('p', {class: 'soft'}, ownerFacts(o)), findingLinks([place]),
+      points.length ? table('Contacts of ' + owner[OWNER_ID], ['Contact', 'Wires', 'Meets'], rows) : null,
+      points.length > MOST_PINS ? el('p', {}, 'and ' + (points.length - MOST_PINS) + ' more contacts') : null,
+      owner[OWNER_FACE] ? el('div', {class: 'sides'}, sides(owner[OWNER_FACE], -1)) : null];
+  }
+
+  const aboutCircuit = (name, wires) => [el('h3', {}, name), el('p', {class: 'soft'}, 'circuit'),
+    table('Wires of circuit ' + name, ['Wire', 'Colour', 'Size', 'From', 'To', 'Evidence'], wires.map(w => {
+      const wire = data.wires[w];
+      return el('tr', {}, el('th', {scope: 'row'}, ask(wire[W_ID])), colourCell(wire),
+        el('td', {}, wire[W_SIZE] || 'not given'), el('td', {}, otherEnd(wire, 1)),
+        el('td', {}, otherEnd(wire, 0)), el('td', {}, evidence(wire)));
+    }))];
+
+  // The index of the search: folded name, what it is, how to tell of it.
+  const fold = text => text.trim().toLowerCase().replace(/[\s:]+/g, ' ');
+  let index = null;
+  function things() {
+    if (index) return index;
+    index = [];
+    const put = (name, noun, about) => index.push([fold(name), noun, about]);
+    data.points.forEach((point, p) => {
+      if (data.owners[point[P_OWNER]][KIND] !== 'splice') put(pointText(p), 'contact', () => aboutPoint(p));
+    });
+    data.wires.forEach((wire, w) => {
+      put(wire[W_ID], 'wire', () => aboutWire(w));
+      if (wire[W_LABEL]) put(wire[W_LABEL], 'wire', () => aboutWire(w));
+    });
+    data.owners.forEach((owner, o) => put(owner[OWNER_ID], owner[KIND],
+      owner[KIND] === 'splice' ? () => aboutPoint(pointsOf[o][0]) : () => aboutOwner(o)));
+    const circuits = new Map();
+    data.wires.forEach((wire, w) => {
+      const name = fold(wire[W_CIRCUIT]);
+      if (name) circuits.set(name, [...(circuits.get(name) || []), w]);
+    });
+    circuits.forEach(wires => {
+      const name = data.wires[wires[0]][W_CIRCUIT];
+      put(name, 'circuit', () => aboutCircuit(name, wires));
+    });
+    return index;
+  }
+
+  function find(text) {
+    const key = fold(text);
+    const exact = things().filter(thing => thing[0] === key);
+    if (exact.length) return exact;
+    const begins = things().filter(thing => thing[0].startsWith(key));
+    return begins.length ? begins : things().filter(thing => thing[0].includes(key));
+  }
+
+  const counted = (n, noun) => n + ' ' + noun + (n === 1 ? '' : noun.endsWith('ch') ? 'es' : 's');
+  function lookUp(text, go) {
+    const answer = byId('ask-answer');
+    const status = byId('ask-status');
+    if (go) byId('ask-box').value = text;
+    if (!fold(text)) {
+      answer.replaceChildren();
+      status.textContent = '';
+      return;
+    }
+    const found = find(text);
+    const kinds = new Map();
+    found.forEach(thing => kinds.set(thing[1], (kinds.get(thing[1]) || 0) + 1));
+    const told = [...kinds].map(([noun, n]) => counted(n, noun)).join(', ');
+    status.textContent = found.length
+      ? 'Found ' + told + (found.length > MOST_ANSWERS ? '; the first ' + MOST_ANSWERS + ' are shown' : '') + '.'
+      : 'Nothing is called ' + text.trim() + '. Type a contact such as R1:3, a wire, a circuit, a connector, a device or a splice.';
+    answer.replaceChildren(...found.slice(0, MOST_ANSWERS)
+      .map(thing => el('article', {class: 'card answer', tabindex: '-1'}, thing[2]())));
+    if (go) {
+      byId('ask').scrollIntoView();
+      (answer.firstElementChild || byId('ask-box')).focus({preventScroll: true});
+    }
+  }
+
+  // Filters of the findings.
+  function filter(form) {
+    const levels = [...form.querySelectorAll('[name=level]:checked')].map(box => box.value);
+    const waived = !form.elements.waived || form.elements.waived.checked;
+    const loom = form.elements.loom.value;
+    const rule = form.elements.rule.value;
+    let shown = 0;
+    let all = 0;
+    const fits = article => levels.includes(article.dataset.level)
+      && (waived || article.dataset.waived === 'no')
+      && (rule === '*' || article.dataset.rule === rule)
+      && (loom === '*' || (loom === '' ? !article.dataset.looms : article.dataset.looms.split(' ').includes(loom)));
+    document.querySelectorAll('.list > .finding').forEach(article => {
+      const follow = [...article.querySelectorAll('.finding')];
+      follow.forEach(child => { child.hidden = !fits(child); });
+      const below = follow.filter(child => !child.hidden).length;
+      const own = fits(article);
+      article.hidden = !own && !below;
+      if (!own && below) article.querySelector('details.follow').open = true;
+      shown += (own ? 1 : 0) + below;
+      all += 1 + follow.length;
+    });
+    byId('filter-status').textContent = shown === all ? 'All ' + counted(all, 'finding') + ' shown.'
+      : shown + ' of ' + counted(all, 'finding') + ' shown.';
+  }
+
+  // An anchor inside something that is folded or filtered away is brought to light.
+  function reveal() {
+    const target = location.hash ? byId(decodeURIComponent(location.hash.slice(1))) : null;
+    if (!target) return;
+    for (let up = target; up; up = up.parentElement) {
+      if (up.tagName === 'DETAILS') up.open = true;
+      if (up.hidden) up.hidden = false;
+    }
+    target.scrollIntoView();
+  }
+
+  const box = byId('ask-box');
+  let waiting = 0;
+  box.addEventListener('input', () => {
+    clearTimeout(waiting);
+    waiting = setTimeout(() => lookUp(box.value, false), 150);
+  });
+  byId('ask-form').addEventListener('submit', event => {
+    event.preventDefault();
+    clearTimeout(waiting);
+    lookUp(box.value, false);
+    if (byId('ask-answer').firstElementChild) byId('ask-answer').firstElementChild.focus();
+  });
+  const form = byId('filter');
+  if (form) {
+    form.addEventListener('change', () => filter(form));
+    form.addEventListener('reset', () => setTimeout(() => filter(form)));
+    form.addEventListener('submit', event => event.preventDefault());
+  }
+  document.querySelectorAll('.subject[data-ask]').forEach(subject => {
+    if (subject.dataset.ask) subject.replaceChildren(ask(subject.dataset.ask, subject.textContent));
+  });
+  document.querySelectorAll('[data-list]').forEach(more => {
+    const button = el('button', {type: 'button', class: 'ask-for'}, more.textContent);
+    button.addEventListener('click', () => {
+      const all = more.parentElement;
+      all.replaceChildren(...data.lists[more.dataset.list].flatMap(id => [el('span', {}, id), ' ']));
+    });
+    more.replaceChildren(button);
+  });
+  document.querySelectorAll('[data-draw]').forEach(place => {
+    const button = el('button', {type: 'button'}, 'Draw both sides');
+    button.addEventListener('click', () => place.replaceChildren(...sides(Number(place.dataset.draw), -1)));
+    place.append(button);
+  });
+  addEventListener('hashchange', reveal);
+  addEventListener('beforeprint', () =>
+    document.querySelectorAll('details.follow').forEach(fold => { fold.open = true; }));
+  reveal();
+})();
