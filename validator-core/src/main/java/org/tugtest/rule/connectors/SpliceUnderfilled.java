@@ -1,11 +1,13 @@
 package org.tugtest.rule.connectors;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;
 import org.tugtest.finding.Measured;
 import org.tugtest.finding.Subject;
+import org.tugtest.model.Ref;
 import org.tugtest.model.Splice;
 import org.tugtest.network.Point;
 import org.tugtest.network.WireEnd;
@@ -23,7 +25,9 @@ public final class SpliceUnderfilled implements Rule {
           .subjects("splices")
           .looksFor(
               """
-              A splice on which fewer than two wire ends sit, or an end cap on which none sits.
+              A splice on which fewer than two wire ends sit, or an end cap on which none sits. In a
+              sketch a bare name that is defined nowhere counts as a splice; those that only one
+              wire names are one warning with the list.
               """)
           .why(
               """
@@ -69,6 +73,59 @@ public final class SpliceUnderfilled implements Rule {
         ledger.finding(finding(splice, ends, least));
       }
     }
+    judgeImplied(facts, ledger);
+  }
+
+  private static void judgeImplied(Facts facts, Ledger ledger) {
+    List<WireEnd> single = new ArrayList<>();
+    for (Point point : facts.wiring().implied()) {
+      if (point.kind() == Point.Kind.SPLICE) {
+        List<WireEnd> ends = facts.wiring().endsAt(point);
+        if (ends.size() == 1) {
+          single.add(ends.get(0));
+        } else {
+          ledger.fine();
+        }
+      }
+    }
+    if (single.isEmpty()) {
+      return;
+    }
+    WireEnd first = single.get(0);
+    Finding.Draft draft =
+        Finding.on(Subject.HARNESS)
+            .kind("implied")
+            .level(Level.WARNING)
+            .message(
+                single.size() == 1
+                    ? named(first) + " names no contact, and no other wire names it: an open end?"
+                    : single.size()
+                        + " names of this sketch are no contacts and stand on one wire each: open"
+                        + " ends?")
+            .remedy(
+                "write the cavity or pin, as in \""
+                    + first.wire().id()
+                    + "\": {.. \""
+                    + first.field()
+                    + "\": \""
+                    + text(first)
+                    + ":1\"}");
+    for (WireEnd end : single) {
+      draft.at(facts.places().of("wires/" + end.wire().id(), end.field()));
+      if (single.size() > 1) {
+        draft.detail(named(end));
+      }
+    }
+    ledger.finding(draft);
+  }
+
+  private static String named(WireEnd end) {
+    return text(end) + " (\"" + end.field() + "\" of wire " + end.wire().id() + ")";
+  }
+
+  private static String text(WireEnd end) {
+    Ref ref = end.ref();
+    return ref == null ? "" : ref.text();
   }
 
   private static Finding.Draft finding(Splice splice, List<WireEnd> ends, int least) {

@@ -3,6 +3,7 @@ package org.tugtest.rule.connectors;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import org.tugtest.finding.Level;
 import org.tugtest.rule.Judged;
 
 class SpliceUnderfilledTest {
@@ -53,5 +54,25 @@ class SpliceUnderfilledTest {
   void bothEndsOfOneWireCountAsTwo() {
     assertThat(judged("{\"S1\": {}}", "{\"W1\": {\"from\": \"S1\", \"to\": \"S1\"}}").messages())
         .isEmpty();
+  }
+
+  @Test
+  void bareNamesOfASketchThatOneWireNamesAreOneWarning() {
+    Judged judged =
+        judged(
+            "{}",
+            """
+            {"W1": {"from": "GND", "to": "A:1"}, "W2": {"from": "GND", "to": "A:2"},
+             "W3": {"from": "A:3", "to": "HORN"}, "W4": {"from": "PUMP", "to": "A:4"}}
+            """);
+    assertThat(judged.messages())
+        .containsExactly(
+            "2 names of this sketch are no contacts and stand on one wire each: open ends?");
+    assertThat(judged.findings().get(0).level()).isEqualTo(Level.WARNING);
+    assertThat(judged.findings().get(0).details())
+        .containsExactly("HORN (\"to\" of wire W3)", "PUMP (\"from\" of wire W4)");
+    assertThat(judged("{}", "{\"W3\": {\"from\": \"A:3\", \"to\": \"HORN\"}}").messages())
+        .containsExactly(
+            "HORN (\"to\" of wire W3) names no contact, and no other wire names it: an open end?");
   }
 }
