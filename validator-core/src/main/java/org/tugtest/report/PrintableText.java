@@ -8,6 +8,7 @@ import java.util.Locale;
  */
 public final class PrintableText {
   private static final char REPLACEMENT = '\uFFFD';
+  private static final int NO_CHARACTER = 0xFFFE;
   private static final int ZERO_WIDTH_NON_JOINER = 0x200C;
   private static final int ZERO_WIDTH_JOINER = 0x200D;
 
@@ -15,7 +16,8 @@ public final class PrintableText {
 
   /**
    * The text on one line, with each character that is not to be seen written as {@code \}{@code
-   * uXXXX}: controls, line ends, direction marks, lone surrogates. Joiners inside emoji stay.
+   * uXXXX}: controls, line ends, direction marks, lone surrogates, values that are no characters.
+   * Joiners inside emoji stay.
    */
   public static String of(String text) {
     int first = firstUnprintable(text);
@@ -75,6 +77,9 @@ public final class PrintableText {
   private static boolean printable(int c) {
     if (c < 0x7F) {
       return c >= ' ';
+    }
+    if ((c & NO_CHARACTER) == NO_CHARACTER) {
+      return false;
     }
     return switch (Character.getType(c)) {
       case Character.CONTROL,

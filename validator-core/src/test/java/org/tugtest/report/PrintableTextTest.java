@@ -34,6 +34,11 @@ class PrintableTextTest {
   }
 
   @Test
+  void valuesThatAreNoCharactersAreSpelledOut() {
+    assertThat(PrintableText.of("\ufffd\ufffe\uffff")).isEqualTo("\ufffd\\ufffe\\uffff");
+  }
+
+  @Test
   void cuttingNeverParts() {
     assertThat(PrintableText.cut("12345", 5)).isEqualTo("12345");
     assertThat(PrintableText.cut("123456", 5)).isEqualTo("1234…");
