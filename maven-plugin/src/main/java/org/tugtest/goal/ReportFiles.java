@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.tugtest.files.DiskSink;
 import org.tugtest.report.Report;
 import org.tugtest.report.ReportWriter;
+import org.tugtest.report.html.HtmlReport;
 import org.tugtest.report.json.JsonReport;
 
 /** The reports that are written, in the order in which a person would open them. */
@@ -36,7 +37,7 @@ record ReportFiles(List<ReportWriter> writers) {
   }
 
   private static List<ReportWriter> all() {
-    return List.of(new JsonReport());
+    return List.of(new HtmlReport(), new JsonReport());
   }
 
   /** The writer of what a CI system shows of a step. */
