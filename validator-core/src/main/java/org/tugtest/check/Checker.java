@@ -13,6 +13,7 @@ import org.tugtest.expect.Expectations;
 import org.tugtest.facts.Facts;
 import org.tugtest.facts.WaiverUse;
 import org.tugtest.finding.Finding;
+import org.tugtest.finding.Subject;
 import org.tugtest.model.Waiver;
 import org.tugtest.rule.Coverage;
 import org.tugtest.rule.Ledger;
@@ -90,8 +91,21 @@ public final class Checker {
       if (info.stage() != Stage.WAIVERS) {
         return facts;
       }
+      Map<String, List<Subject>> found = new HashMap<>();
+      for (CheckedFinding checked : findings) {
+        found
+            .computeIfAbsent(checked.finding().rule(), rule -> new ArrayList<>())
+            .add(checked.finding().firstSubject());
+      }
+      Set<String> unjudged = new HashSet<>();
+      for (Waiver waiver : facts.harness().waivers().values()) {
+        Coverage its = waiver.rule() == null ? null : coverage.get(waiver.rule());
+        if (its != null && waiver.at() != null && its.lacks(new Subject(waiver.at()))) {
+          unjudged.add(waiver.id());
+        }
+      }
       Set<String> ran = new HashSet<>(coverage.keySet());
-      return facts.with(new WaiverUse(covered, ran));
+      return facts.with(new WaiverUse(covered, ran, unjudged, found));
     }
 
     private void add(Finding finding) {

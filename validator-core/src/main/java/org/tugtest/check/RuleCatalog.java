@@ -30,12 +30,20 @@ import org.tugtest.rule.connectors.TerminalUnfitForCavity;
 import org.tugtest.rule.connectors.TerminalUnfitForWire;
 import org.tugtest.rule.written.CavityDoubled;
 import org.tugtest.rule.written.CavityUnknown;
+import org.tugtest.rule.written.DecisionOpen;
+import org.tugtest.rule.written.DeviceUnwired;
 import org.tugtest.rule.written.FileUnreadable;
 import org.tugtest.rule.written.FileUnused;
 import org.tugtest.rule.written.IdGivenTwice;
+import org.tugtest.rule.written.PartUnused;
 import org.tugtest.rule.written.ReferenceUnresolved;
+import org.tugtest.rule.written.RemovedStillJoined;
 import org.tugtest.rule.written.ShapeWrong;
+import org.tugtest.rule.written.WaiverEndsSoon;
+import org.tugtest.rule.written.WaiverExpired;
+import org.tugtest.rule.written.WaiverIdle;
 import org.tugtest.rule.written.WireEndOpen;
+import org.tugtest.rule.written.WireRepeated;
 
 /** All rules, in the order of the reports: ours by heading, then a team's own by id. */
 public final class RuleCatalog {
@@ -56,7 +64,15 @@ public final class RuleCatalog {
             new WireEndOpen(),
             new CavityDoubled(),
             new CavityUnknown(),
+            new WireRepeated(),
             new FileUnused(),
+            new PartUnused(),
+            new DeviceUnwired(),
+            new WaiverExpired(),
+            new WaiverIdle(),
+            new WaiverEndsSoon(),
+            new DecisionOpen(),
+            new RemovedStillJoined(),
             new ConnectorUnmated(),
             new HalvesDoNotFit(),
             new ContactOneSided(),

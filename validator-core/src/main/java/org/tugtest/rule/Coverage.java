@@ -26,6 +26,11 @@ public record Coverage(String rule, String noun, int judged, Map<String, List<Su
     return judged + notJudged();
   }
 
+  /** Whether a subject is among those that could not be judged. */
+  public boolean lacks(Subject subject) {
+    return missing.values().stream().anyMatch(subjects -> subjects.contains(subject));
+  }
+
   /** Subjects that could not be judged. */
   public int notJudged() {
     return missing.values().stream().mapToInt(List::size).sum();

@@ -75,7 +75,7 @@ class ReferenceUnresolvedTest {
        "zones": {"cabin": {}},
        "states": {
          "rest": {"on": ["LAMP"]},
-         "night": {"set": {"SW": "side", "REL.main": "on"}, "on": ["LAMP.bulb"],
+         "night": {"set": {"SW": "side", "REL.main": "on"}, "on": ["LAMP.bulb", "REL.coil"],
                    "running": ["ALT"], "volts": {"BAT": 12.5}, "from": "rest"}},
        "limits": {"cavity-doubled": {"level": "error", "places": {"connectors/X1:1": {}}}},
        "waivers": {
@@ -175,7 +175,7 @@ class ReferenceUnresolvedTest {
           "REL.main": "on"        |"REL.coil": "on"        |state night names REL.coil, but no contact is called that
           "REL.main": "on"        |"REL.main": "forced"    |state night names forced, but no setting of a contact is called that
           {"on": ["LAMP"]}        |{"on": ["FB"]}          |state rest names FB, but no load or coil is called that
-          "on": ["LAMP.bulb"]     |"on": ["LAMP.blub"]     |state night names LAMP.blub, but no load or coil is called that
+          "on": ["LAMP.bulb"      |"on": ["LAMP.blub"      |state night names LAMP.blub, but no load or coil is called that
           "running": ["ALT"]      |"running": ["BAT"]      |state night names BAT, but no generator is called that
           {"BAT": 12.5}           |{"FB": 12.5}            |state night names FB, but no source is called that
           "from": "rest"          |"from": "test"          |state night names test, but no state is called that
@@ -190,7 +190,7 @@ class ReferenceUnresolvedTest {
           "devices/REL:30"        |"devices/RAL"           |waiver a names RAL, but no device is called that
           "parts/wires/w1"        |"parts/wires/w2"        |waiver b names w2, but no wire part is called that
           "state": "night"        |"state": "knight"       |waiver a names knight, but no state is called that
-          "fed", "at": "LAMP.bulb"|"fed", "at": "LAMP.plug"|expectation e1 names LAMP.plug, but no load is called that
+          "fed", "at": "LAMP.bulb"|"fed", "at": "LAMP.plug"|expectation e1 names LAMP.plug, but no load or coil is called that
           "in": "rest"            |"in": "rust"            |expectation e2 names rust, but no state is called that
           "at": "LAMP:L"          |"at": "LAMP:M"          |expectation e2 names M, but no pin of LAMP is called that
           "at": "LAMP:L"          |"at": "LAMP"            |expectation e2 names LAMP, which is no contact

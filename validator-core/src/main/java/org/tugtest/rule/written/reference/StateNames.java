@@ -26,10 +26,7 @@ final class StateNames {
     this.mentions = mentions;
     this.tables = tables;
     loads =
-        members(
-            "load or coil",
-            element -> element instanceof Element.Load || element instanceof Element.Coil,
-            "name a load or a coil, or a device with one");
+        members("load or coil", StateNames::isLoad, "name a load or a coil, or a device with one");
     generators =
         members(
             "generator",
@@ -43,6 +40,11 @@ final class StateNames {
             tables.everyElement(Element.Contact.class::isInstance),
             "name a contact as \"device.contact\"");
     fuses = fuses(tables);
+  }
+
+  /** Whether an element draws power, so that a state may want it to work. */
+  static boolean isLoad(Element element) {
+    return element instanceof Element.Load || element instanceof Element.Coil;
   }
 
   /** Elements that can hold a fuse, as {@code device.element}. */

@@ -8,7 +8,6 @@ import org.jspecify.annotations.Nullable;
 import org.tugtest.facts.KnownRules;
 import org.tugtest.finding.Subject;
 import org.tugtest.model.DeviceType;
-import org.tugtest.model.Element;
 import org.tugtest.model.Expectation;
 import org.tugtest.model.Ref;
 import org.tugtest.model.RuleLimits;
@@ -39,10 +38,10 @@ final class TeamNames {
     fuses = StateNames.fuses(tables);
     loads =
         new Table(
-            "load",
+            "load or coil",
             List.of(),
-            tables.everyElement(Element.Load.class::isInstance),
-            "name an element of kind \"load\" as \"device.element\"");
+            tables.everyElement(StateNames::isLoad),
+            "name an element of kind \"load\" or \"coil\" as \"device.element\"");
     states =
         tables.states.ids().isEmpty()
             ? new Table(

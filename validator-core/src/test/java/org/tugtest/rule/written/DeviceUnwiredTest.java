@@ -1,0 +1,49 @@
+package org.tugtest.rule.written;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.tugtest.rule.Judged;
+
+class DeviceUnwiredTest {
+  private static Judged judged(String more) {
+    return Judged.of(
+        new DeviceUnwired(),
+        """
+        {"format": 1, "sketch": true,
+         "devices": {"WIRED": {}, "PLUGGED": {"ports": {"A": {}}}, "BOLTED": {"boltedTo":
+                     {"case": "BLOCK:m8"}}, "BLOCK": {"pins": {"m8": {}}}, "D10": {}, "D9": {}},
+         "connectors": {"X1": {"mates": "PLUGGED"}},
+         "wires": {"W1": {"from": "WIRED:1", "to": "X1:1"}}%s}
+        """
+            .formatted(more));
+  }
+
+  @Test
+  void devicesThatNothingReachesAreOneFinding() {
+    Judged judged = judged("");
+    assertThat(judged.messages())
+        .containsExactly("nothing is wired, plugged or bolted to 2 devices: D9 and D10");
+    assertThat(judged.subjects()).containsExactly("devices");
+    assertThat(judged.coverage().judged()).isEqualTo(6);
+  }
+
+  @Test
+  void oneMayBeLeftOutOfTheList() {
+    assertThat(
+            judged(
+                    ", \"limits\": {\"device-unwired\": {\"places\": {\"devices/D9\":"
+                        + " {\"level\": \"off\"}}}}")
+                .messages())
+        .containsExactly("nothing is wired, plugged or bolted to device D10");
+  }
+
+  @Test
+  void deviceOfAnUnknownTypeOrBesideAnUnreadFileIsNotJudged() {
+    assertThat(judged(", \"uses\": [\"gone.json\"]").messages()).isEmpty();
+    Judged judged =
+        Judged.of(new DeviceUnwired(), "{\"format\": 1, \"devices\": {\"D\": {\"type\": \"no\"}}}");
+    assertThat(judged.messages()).isEmpty();
+    assertThat(judged.coverage().missing()).containsOnlyKeys("what it is made of is not known");
+  }
+}
