@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.ServiceConfigurationError;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugin.logging.Log;
@@ -43,7 +42,7 @@ final class CheckRun {
 
   void run() throws MojoExecutionException, MojoFailureException {
     OutcomeFile outcome = OutcomeFile.begin(place.output());
-    RuleCatalog catalog = catalog();
+    RuleCatalog catalog = TeamRules.catalog();
     Selection selection = selection(catalog);
     Gate gate = gate();
     String day = order.today();
@@ -111,17 +110,6 @@ final class CheckRun {
     }
     files.remarks().forEach(log::warn);
     seen.remarks().forEach(log::warn);
-  }
-
-  private RuleCatalog catalog() throws MojoExecutionException {
-    try {
-      return RuleCatalog.standard().withServices(CheckRun.class.getClassLoader());
-    } catch (ServiceConfigurationError | IllegalArgumentException broken) {
-      throw new MojoExecutionException(
-          "the rules of a jar among the plugin's dependencies cannot be used: "
-              + broken.getMessage(),
-          new IllegalStateException(broken));
-    }
   }
 
   private Selection selection(RuleCatalog catalog) throws MojoExecutionException {

@@ -1,0 +1,67 @@
+package org.tugtest.goal;
+
+import java.util.List;
+import java.util.Optional;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.apache.maven.plugins.annotations.Mojo;
+import org.apache.maven.plugins.annotations.Parameter;
+import org.jspecify.annotations.Nullable;
+import org.tugtest.check.RuleCatalog;
+import org.tugtest.rule.Rule;
+import org.tugtest.rule.RuleInfo;
+import org.tugtest.rulebook.RuleIndex;
+import org.tugtest.rulebook.RulePage;
+import org.tugtest.text.Nearest;
+
+/**
+ * Prints the page of a rule: what it looks for, why it matters, how to put it right, and what its
+ * figures rest on; or the meaning of a property of the harness format. Without a name it lists the
+ * rules.
+ */
+@Mojo(name = "explain", requiresProject = false, threadSafe = true)
+public final class ExplainMojo extends TugtestGoal {
+  /** Skips this goal alone. */
+  @Parameter(property = "tugtest.explain.skip", defaultValue = "false")
+  private boolean skipExplain;
+
+  /**
+   * The id of a rule, such as <code>cavity-doubled</code>, or a property of the format, such as
+   * <code>wires.cutMm</code>; left out: all rules are listed.
+   */
+  @Parameter(property = "tugtest.rule")
+  private @Nullable String rule;
+
+  @Override
+  boolean skippedAlone() {
+    return skipExplain;
+  }
+
+  @Override
+  void run(Surroundings around) throws MojoExecutionException {
+    RuleCatalog catalog = TeamRules.catalog();
+    String text = rule == null || rule.isBlank() ? list(around, catalog) : page(catalog, rule);
+    text.lines().forEach(getLog()::info);
+  }
+
+  private static String list(Surroundings around, RuleCatalog catalog) {
+    return RuleIndex.text(catalog.infos())
+        + "\n"
+        + around.goals()
+        + "explain -Dtugtest.rule=NAME prints the page of one\n";
+  }
+
+  private static String page(RuleCatalog catalog, String name) throws MojoExecutionException {
+    Optional<Rule> found = catalog.rule(name.strip());
+    if (found.isPresent()) {
+      return RulePage.text(found.get().info());
+    }
+    List<String> known = catalog.infos().stream().map(RuleInfo::id).toList();
+    String near = Nearest.question(name.strip(), known);
+    throw new MojoExecutionException(
+        "there is no rule "
+            + name.strip()
+            + (near.isEmpty()
+                ? "; without tugtest.rule this goal lists all of them"
+                : "; " + near));
+  }
+}
