@@ -61,7 +61,7 @@ final class FormatOrder {
           .with("times", list(line("multiple leastS greatestS note")));
 
   private static final Shape PARTS =
-      open("wires housings terminals seals splices fuses coverings supports deviceTypes")
+      open("wires housings terminals seals splices fuses coverings supports deviceTypes note")
           .with("wires", map(WIRE_PART))
           .with("housings", map(HOUSING))
           .with("terminals", map(TERMINAL))

@@ -76,9 +76,11 @@ final class JsonEdit {
 
   /** Takes a member out; nothing happens where there is none. */
   void remove(List<String> names) {
-    Change change = at(names);
-    change.raw = null;
-    change.removed = true;
+    if (json.at(names.toArray(String[]::new)) != null) {
+      Change change = at(names);
+      change.raw = null;
+      change.removed = true;
+    }
   }
 
   boolean isEmpty() {
@@ -88,6 +90,7 @@ final class JsonEdit {
   private Change at(List<String> names) {
     Change change = root;
     for (String name : names) {
+      change.raw = null;
       change = change.inner.computeIfAbsent(name, missing -> new Change());
     }
     return change;

@@ -12,8 +12,12 @@ import org.jspecify.annotations.Nullable;
 import org.tugtest.files.DiskSink;
 import org.tugtest.report.Report;
 import org.tugtest.report.ReportWriter;
+import org.tugtest.report.gitlab.GitlabReport;
 import org.tugtest.report.html.HtmlReport;
 import org.tugtest.report.json.JsonReport;
+import org.tugtest.report.junit.JunitReport;
+import org.tugtest.report.markdown.MarkdownReport;
+import org.tugtest.report.sarif.SarifReport;
 
 /** The reports that are written, in the order in which a person would open them. */
 record ReportFiles(List<ReportWriter> writers) {
@@ -37,7 +41,13 @@ record ReportFiles(List<ReportWriter> writers) {
   }
 
   private static List<ReportWriter> all() {
-    return List.of(new HtmlReport(), new JsonReport());
+    return List.of(
+        new HtmlReport(),
+        new MarkdownReport(),
+        new SarifReport(),
+        new JunitReport(),
+        new GitlabReport(),
+        new JsonReport());
   }
 
   /** The writer of what a CI system shows of a step. */

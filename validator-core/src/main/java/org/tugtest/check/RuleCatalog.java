@@ -13,6 +13,7 @@ import org.tugtest.rule.Setting;
 import org.tugtest.rule.connectors.CavityUnsealed;
 import org.tugtest.rule.connectors.CircuitCrossesOver;
 import org.tugtest.rule.connectors.ColourAmbiguous;
+import org.tugtest.rule.connectors.ConnectorCouldMerge;
 import org.tugtest.rule.connectors.ConnectorUnmated;
 import org.tugtest.rule.connectors.ContactOneSided;
 import org.tugtest.rule.connectors.CrossMatingPossible;
@@ -90,7 +91,8 @@ public final class RuleCatalog {
             new LabelMissing(),
             new LabelRepeated(),
             new FaceMirrored(),
-            new SpareCavitiesFew()));
+            new SpareCavitiesFew(),
+            new ConnectorCouldMerge()));
   }
 
   /** These rules. Two of the same id are refused with an {@link IllegalArgumentException}. */

@@ -226,7 +226,7 @@ public final class ConnectorUnmated implements Rule {
       if (claim.pin() != null && (device != null || harness.connectors().containsKey(owner))) {
         return Optional.of("a single contact");
       }
-      if (owner.equals(connector.id())) {
+      if (claim.member() == null && owner.equals(connector.id())) {
         return Optional.of("which is itself");
       }
       if (type == null || claim.member() != null) {

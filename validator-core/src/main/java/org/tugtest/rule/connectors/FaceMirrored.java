@@ -24,7 +24,6 @@ import org.tugtest.text.Series;
 /** The rows of two mated housings are not mirror images of each other. */
 public final class FaceMirrored implements Rule {
   private static final int NAMED = 8;
-  private static final String ADAPTOR = "an adaptor's pinMap joins other cavities";
   private static final String CAVITIES = "the halves do not have the same cavities";
 
   private static final RuleInfo INFO =
@@ -96,7 +95,7 @@ public final class FaceMirrored implements Rule {
       if (own == null || other == null) {
         ledger.notJudged(pair.first(), Unjudged.HOUSING);
       } else if (pair.mapped(facts.harness())) {
-        ledger.notJudged(pair.first(), ADAPTOR);
+        ledger.notJudged(pair.first(), Unjudged.ADAPTOR);
       } else if (!set(own).equals(set(other))) {
         ledger.notJudged(pair.first(), CAVITIES);
       } else if (!ledger.switchedOff(pair.first())) {

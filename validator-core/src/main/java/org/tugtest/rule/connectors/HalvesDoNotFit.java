@@ -35,8 +35,8 @@ public final class HalvesDoNotFit implements Rule {
               Two mated halves whose housings are both pin or both socket; whose "matesWith" name
               other housings and not each other; that both give a "keying", and not the same; or
               whose cavities do not have the same names, so that some have no counterpart. With
-              an adaptor's "pinMap" the cavities are compared as it joins them, and no two may
-              be joined to one contact. A pair of which one housing is not known is not judged.
+              an adaptor's "pinMap" only a wired cavity that it leaves out, and whose contact it
+              gives to another, counts; what it names is judged by reference-unresolved. A pair of which one housing is not known is not judged.
               Two connectors that claim the same mate are judged by connector-unmated.
               """)
           .why(
@@ -122,9 +122,7 @@ public final class HalvesDoNotFit implements Rule {
       why.add("keying \"" + own.keying() + "\" meets keying \"" + other.keying() + "\"");
     }
     why.addAll(
-        pair.mapped(facts.harness())
-            ? mappedCavities(facts, pair, own, other)
-            : cavities(pair, own, other));
+        pair.mapped(facts.harness()) ? mappedCavities(facts, pair) : cavities(pair, own, other));
     return why;
   }
 
@@ -158,43 +156,37 @@ public final class HalvesDoNotFit implements Rule {
     return Optional.of(poorHalf + " has no " + cavities + Series.and(names, NAMED));
   }
 
-  /** What an adaptor joins: each cavity to one contact of the mate, and that must be there. */
-  private static List<String> mappedCavities(
-      Facts facts, MatedPair pair, Housing own, Housing other) {
+  /** An adaptor's cavities that it does not map, and that meet a contact which it does map. */
+  private static List<String> mappedCavities(Facts facts, MatedPair pair) {
     List<String> why = new ArrayList<>();
-    Map<String, Connector> connectors = facts.harness().connectors();
-    Connector first = connectors.get(pair.connector());
-    if (first != null) {
-      why.addAll(mapProblems(facts.wiring(), first, own, other, pair.mate().text()));
-    }
-    Connector second = pair.otherConnector().map(connectors::get).orElse(null);
-    if (second != null) {
-      why.addAll(mapProblems(facts.wiring(), second, other, own, pair.connector()));
+    List<String> halves = new ArrayList<>(List.of(pair.connector()));
+    pair.otherConnector().ifPresent(halves::add);
+    for (String id : halves) {
+      Connector half = facts.harness().connectors().get(id);
+      if (half != null) {
+        why.addAll(metTwice(facts.wiring(), half));
+      }
     }
     return why;
   }
 
-  private static List<String> mapProblems(
-      Wiring wiring, Connector half, Housing housing, Housing met, String metHalf) {
+  private static List<String> metTwice(Wiring wiring, Connector half) {
+    Map<String, String> mapped = new HashMap<>();
+    half.pinMap().forEach((cavity, contact) -> mapped.putIfAbsent(contact, cavity));
     List<String> why = new ArrayList<>();
-    Map<String, String> map = half.pinMap();
-    String mapOf = "the pinMap of " + half.id();
-    for (Map.Entry<String, String> entry : map.entrySet()) {
-      if (!housing.hasCavity(entry.getKey())) {
-        why.add(mapOf + " names " + entry.getKey() + ", which is no cavity of " + half.id());
-      }
-      if (!met.hasCavity(entry.getValue())) {
-        why.add(metHalf + " has no cavity " + entry.getValue() + ", which " + mapOf + " names");
-      }
-    }
-    Map<String, String> taken = new HashMap<>();
-    for (String cavity : map.isEmpty() ? List.<String>of() : housing.cavityNames()) {
-      boolean counts =
-          map.containsKey(cavity) || !wiring.endsAt(Point.cavity(half.id(), cavity)).isEmpty();
-      String contact = map.getOrDefault(cavity, cavity);
-      String first = counts ? taken.putIfAbsent(contact, cavity) : null;
-      if (first != null) {
-        why.add(mapOf + " leaves " + first + " and " + cavity + " on one contact, " + contact);
+    for (String cavity : wiring.cavitiesOf(half.id())) {
+      String other = half.pinMap().containsKey(cavity) ? null : mapped.get(cavity);
+      if (other != null && !wiring.endsAt(Point.cavity(half.id(), cavity)).isEmpty()) {
+        why.add(
+            "contact "
+                + cavity
+                + " is met by cavity "
+                + other
+                + " of "
+                + half.id()
+                + ", as its pinMap says, and by cavity "
+                + cavity
+                + ", which it leaves out");
       }
     }
     return why;

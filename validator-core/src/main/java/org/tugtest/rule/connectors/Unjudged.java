@@ -11,5 +11,8 @@ final class Unjudged {
   /** A field of it is written wrongly, so it counts as left out. */
   static final String MISREAD = "a field of it is not written rightly";
 
+  /** The cavities of the halves meet otherwise than by name. */
+  static final String ADAPTOR = "an adaptor's pinMap joins other cavities";
+
   private Unjudged() {}
 }

@@ -84,7 +84,7 @@ public final class WaiverEndsSoon implements Rule {
                         + ", "
                         + (left == 0 ? "today" : "in " + left + (left == 1 ? " day" : " days")))
                 .remedy("put right what it covers, or give a later \"until\"")
-                .measured(Measured.under(left, notice, "days"))
+                .measured(Measured.under((double) left, notice, "days"))
                 .at(facts.places().of(subject.place(), "until")));
       }
     }

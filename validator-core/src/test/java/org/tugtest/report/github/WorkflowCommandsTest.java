@@ -15,12 +15,20 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.tugtest.check.CheckedFinding;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;
+import org.tugtest.report.Golden;
 import org.tugtest.report.HarnessReport;
 import org.tugtest.report.Report;
 import org.tugtest.report.Reports;
+import org.tugtest.report.Sample;
 import org.tugtest.text.Place;
 
 class WorkflowCommandsTest {
+  @Test
+  void theSample() {
+    Golden.holds(
+        "sample.github.txt", String.join("\n", WorkflowCommands.lines(Sample.report())) + "\n");
+  }
+
   @Test
   void aWaivedFindingIsNotTold() {
     Report report = report(waived(finding(Level.ERROR, "W1", 3, null)));

@@ -95,17 +95,35 @@ class HalvesDoNotFitTest {
   }
 
   @Test
-  void anAdaptorIsComparedAsItJoins() {
+  void anAdaptorNeedNotHaveTheSameCavities() {
     String four = housing("socket", "[[\"1\", \"2\", \"3\", \"4\"]]", "");
     String two = housing("pin", "[[\"A\", \"B\"]]", "");
-    assertThat(judged(four, two, "{\"1\": \"A\", \"4\": \"B\"}").messages()).isEmpty();
-    assertThat(judged(four, two, "{\"1\": \"A\", \"4\": \"A\"}").messages())
+    Judged judged = judged(four, two, "{\"1\": \"A\", \"4\": \"B\"}");
+    assertThat(judged.messages()).isEmpty();
+    assertThat(judged.coverage().judged()).isEqualTo(1);
+    assertThat(judged(four, housing("socket", "[[\"A\"]]", ""), "{\"1\": \"A\"}").messages())
+        .containsExactly("X1 and X2 do not fit each other: both are socket halves");
+  }
+
+  @Test
+  void aWiredCavityThatAnAdaptorLeavesOutMustNotMeetAMappedContact() {
+    String json =
+        """
+        {"format": 1, "sketch": true,
+         "parts": {"housings": {"skt": {"side": "socket", "rows": [["1", "2"]]},
+                                "pin": {"side": "pin", "rows": [["2", "1"]]}}},
+         "connectors": {"X1": {"housing": "skt", "mates": "X2", "pinMap": %s},
+                        "X2": {"housing": "pin"}},
+         "wires": {"W2": {"from": "X1:2", "to": "S1"}}}
+        """;
+    assertThat(Judged.of(new HalvesDoNotFit(), json.formatted("{\"1\": \"2\"}")).messages())
         .containsExactly(
-            "X1 and X2 do not fit each other: the pinMap of X1 leaves 1 and 4 on one contact, A");
-    assertThat(judged(four, two, "{\"7\": \"A\", \"4\": \"C\"}").messages())
-        .containsExactly(
-            "X1 and X2 do not fit each other: X2 has no cavity C, which the pinMap of X1 names;"
-                + " the pinMap of X1 names 7, which is no cavity of X1");
+            "X1 and X2 do not fit each other: contact 2 is met by cavity 1 of X1, as its pinMap"
+                + " says, and by cavity 2, which it leaves out");
+    assertThat(
+            Judged.of(new HalvesDoNotFit(), json.formatted("{\"1\": \"2\", \"2\": \"1\"}"))
+                .messages())
+        .isEmpty();
   }
 
   @Test

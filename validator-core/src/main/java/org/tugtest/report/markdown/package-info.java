@@ -1,0 +1,5 @@
+/** A report as Markdown, short enough for a merge request comment and a step summary. */
+@NullMarked
+package org.tugtest.report.markdown;
+
+import org.jspecify.annotations.NullMarked;
