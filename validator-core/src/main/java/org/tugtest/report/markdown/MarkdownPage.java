@@ -60,7 +60,7 @@ final class MarkdownPage {
   }
 
   private void head() {
-    page.add("## Tugtest " + MarkdownText.plain(VerdictSentence.of(report), SENTENCE) + "\n\n");
+    page.add("## Tugtest – " + MarkdownText.plain(VerdictSentence.of(report), SENTENCE) + "\n\n");
     page.add(Tally.of(report).shown());
     Set<String> rules = new LinkedHashSet<>();
     Set<String> files = new LinkedHashSet<>();
