@@ -1,6 +1,7 @@
 package org.tugtest.rule.connectors;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.tugtest.facts.Facts;
@@ -11,11 +12,12 @@ import org.tugtest.network.Mating;
 import org.tugtest.network.Point;
 import org.tugtest.network.WireEnd;
 import org.tugtest.network.Wiring;
+import org.tugtest.text.NaturalOrder;
 
 /**
  * A mated pair between two looms of which all is known that moving its contacts needs.
  *
- * @param used the contacts with a wire on either half, in the order of the near housing
+ * @param used the contacts with a wire on either half, in natural order of the near cavities
  * @param free the contacts without, that both halves have
  */
 record Joint(Side near, Side far, List<Contact> used, List<Contact> free) {
@@ -40,6 +42,9 @@ record Joint(Side near, Side far, List<Contact> used, List<Contact> free) {
 
   /** Two cavities that meet. */
   record Contact(String near, String far) {
+    static final Comparator<Contact> IN_ORDER =
+        Comparator.comparing(Contact::near, NaturalOrder.NATURAL);
+
     Contact turned() {
       return new Contact(/* near= */ far, /* far= */ near);
     }
@@ -78,6 +83,8 @@ record Joint(Side near, Side far, List<Contact> used, List<Contact> free) {
       }
       complete &= across != null || ends.isEmpty();
     }
+    used.sort(Contact.IN_ORDER);
+    free.sort(Contact.IN_ORDER);
     return complete
         ? new Looked(Optional.of(new Joint(near, far, used, free)), "")
         : new Looked(Optional.empty(), INCOMPLETE);
@@ -98,7 +105,7 @@ record Joint(Side near, Side far, List<Contact> used, List<Contact> free) {
   }
 
   private static List<Contact> turned(List<Contact> contacts) {
-    return contacts.stream().map(Contact::turned).toList();
+    return contacts.stream().map(Contact::turned).sorted(Contact.IN_ORDER).toList();
   }
 
   /** The connector it is known by. */

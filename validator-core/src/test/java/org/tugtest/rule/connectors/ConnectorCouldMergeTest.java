@@ -117,7 +117,7 @@ class ConnectorCouldMergeTest {
   }
 
   @Test
-  void aPairWrittenFromItsOtherHalfIsTurned() {
+  void theOrderIsKeptAndAPairWrittenFromItsOtherHalfIsTurned() {
     Judged judged =
         judged(
             pair("1", "4", "n")
@@ -130,7 +130,7 @@ class ConnectorCouldMergeTest {
             "\"Z\": {\"from\": \"S9\", \"to\": \"X1:1\"}");
     assertThat(judged.findings().get(0).details())
         .startsWith(
-            "Y2:2 -> Y1:2, X2:2 -> X1:2 (V22, W22)", "Y2:1 -> Y1:3, X2:1 -> X1:3 (V21, W21)");
+            "Y2:1 -> Y1:2, X2:1 -> X1:2 (V21, W21)", "Y2:2 -> Y1:3, X2:2 -> X1:3 (V22, W22)");
   }
 
   @Test
