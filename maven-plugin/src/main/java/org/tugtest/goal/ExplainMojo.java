@@ -1,5 +1,6 @@
 package org.tugtest.goal;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.maven.plugin.MojoExecutionException;
@@ -9,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.tugtest.check.RuleCatalog;
 import org.tugtest.rule.Rule;
 import org.tugtest.rule.RuleInfo;
+import org.tugtest.rulebook.FormatBook;
 import org.tugtest.rulebook.RuleIndex;
 import org.tugtest.rulebook.RulePage;
 import org.tugtest.text.Nearest;
@@ -55,10 +57,16 @@ public final class ExplainMojo extends TugtestGoal {
     if (found.isPresent()) {
       return RulePage.text(found.get().info());
     }
-    List<String> known = catalog.infos().stream().map(RuleInfo::id).toList();
+    FormatBook book = FormatBook.published();
+    Optional<String> field = book.explain(name.strip());
+    if (field.isPresent()) {
+      return field.get();
+    }
+    List<String> known = new ArrayList<>(catalog.infos().stream().map(RuleInfo::id).toList());
+    known.addAll(book.paths());
     String near = Nearest.question(name.strip(), known);
     throw new MojoExecutionException(
-        "there is no rule "
+        "there is no rule and no property of the format called "
             + name.strip()
             + (near.isEmpty()
                 ? "; without tugtest.rule this goal lists all of them"

@@ -2,6 +2,7 @@ package org.tugtest.network;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
@@ -64,6 +65,21 @@ public final class Fitting {
                 && areaProblem(part, ends).isEmpty()
                 && insulationProblem(part.insulationMinMm(), part.insulationMaxMm(), ends)
                     .isEmpty());
+  }
+
+  /**
+   * Whether more wires end in a cavity than any terminal named for it takes; one, where none is
+   * named. Nothing can then be said of the terminal or the seal of each.
+   */
+  public boolean overfilled(Point cavity) {
+    int takes =
+        terminal(cavity).named().stream()
+            .map(harness.parts().terminals()::get)
+            .filter(Objects::nonNull)
+            .mapToInt(Terminal::maxWires)
+            .max()
+            .orElse(1);
+    return wiring.endsAt(cavity).size() > Math.max(1, takes);
   }
 
   /** The seal in a cavity for the wires that end there; nothing named: no seal. */

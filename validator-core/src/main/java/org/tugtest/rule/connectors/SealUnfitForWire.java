@@ -31,8 +31,8 @@ public final class SealUnfitForWire implements Rule {
               In a sealed housing, or where a seal is named: the outside diameter of the wire is
               outside "insulationMinMm" to "insulationMaxMm" of the seal (the bounds are allowed),
               or the seal is of another family than the cavity. Two wires in one seal are a
-              warning. Diameters come from the wire part, else from a table of outside diameters;
-              a remembered row of it can only warn.
+              warning where the terminal takes both. Diameters come from the wire part, else from
+              a table of outside diameters; a remembered row of it can only warn.
               """)
           .why(
               """
@@ -89,6 +89,8 @@ public final class SealUnfitForWire implements Rule {
         ledger.notJudged(
             cavity.subject(),
             choice.named().isEmpty() ? "no seal is named" : "the seal is not known");
+      } else if (facts.fitting().overfilled(cavity)) {
+        ledger.notJudged(cavity.subject(), Unjudged.OVERFILLED);
       } else {
         judge(facts, cavity, housing, seal, ledger);
       }

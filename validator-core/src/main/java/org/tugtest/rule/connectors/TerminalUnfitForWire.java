@@ -81,6 +81,8 @@ public final class TerminalUnfitForWire implements Rule {
         ledger.notJudged(
             cavity.subject(),
             choice.named().isEmpty() ? "no terminal is named" : "the terminal is not known");
+      } else if (facts.fitting().overfilled(cavity)) {
+        ledger.notJudged(cavity.subject(), Unjudged.OVERFILLED);
       } else {
         judge(facts, cavity, terminal, facts.wiring().endsAt(cavity), ledger);
       }
@@ -146,7 +148,8 @@ public final class TerminalUnfitForWire implements Rule {
             .message(
                 what
                     + Cavities.wires(ends)
-                    + " does not suit terminal "
+                    + (ends.size() == 1 ? " does" : " do")
+                    + " not suit terminal "
                     + terminal.id()
                     + " at "
                     + point.text()

@@ -2,6 +2,9 @@ package org.tugtest.rule.connectors;
 
 /** Why the rules on connectors cannot judge a subject; the same words in all of them. */
 final class Unjudged {
+  /** It is the doubled cavity that has to be put right; what is left in it is judged then. */
+  static final String OVERFILLED = "more wires end there than its terminal takes";
+
   /** Absence proves nothing then. */
   static final String UNREAD = "a file of this harness could not be read";
 

@@ -9,7 +9,7 @@ import org.tugtest.finding.Level;
 import org.tugtest.rule.Judged;
 
 class SealUnfitForWireTest {
-  private static Judged sealed(boolean sealed, double outerMm, String sealFamily, String more) {
+  private static Judged sealed(boolean sealed, double outerMm, String sealFamily) {
     return Judged.of(
         new SealUnfitForWire(),
         """
@@ -20,20 +20,20 @@ class SealUnfitForWireTest {
                               "sealed": %s, "seals": ["blue"]}},
            "seals": {"blue": {"family": "%s", "insulationMinMm": 1.2, "insulationMaxMm": 2.1}}},
          "connectors": {"R1": {"housing": "h"}},
-         "wires": {"W1": {"from": "R1:1", "to": "A:1", "part": "w"}%s}}
+         "wires": {"W1": {"from": "R1:1", "to": "A:1", "part": "w"}}}
         """
-            .formatted(outerMm, sealed, sealFamily, more));
+            .formatted(outerMm, sealed, sealFamily));
   }
 
   @ParameterizedTest
   @CsvSource({"1.1, 1", "1.2, 0", "1.3, 0", "2.0, 0", "2.1, 0", "2.2, 1"})
   void theBoundsAreAllowed(double outerMm, int findings) {
-    assertThat(sealed(true, outerMm, "t1.5", "").findings()).hasSize(findings);
+    assertThat(sealed(true, outerMm, "t1.5").findings()).hasSize(findings);
   }
 
   @Test
   void theSentenceGivesFigureAndLimit() {
-    assertThat(sealed(true, 2.25, "t1.5", "").messages())
+    assertThat(sealed(true, 2.25, "t1.5").messages())
         .containsExactly(
             "wire W1 does not suit seal blue at R1:1: outside diameter 2.25 mm, over the greatest"
                 + " of 2.1 mm");
@@ -41,18 +41,41 @@ class SealUnfitForWireTest {
 
   @Test
   void anotherFamilyDoesNotFit() {
-    assertThat(sealed(true, 1.9, "t2.8", "").messages())
+    assertThat(sealed(true, 1.9, "t2.8").messages())
         .containsExactly("seal blue (family t2.8) does not fit R1:1 (family t1.5)");
+  }
+
+  private static Judged shared(int maxWires) {
+    return Judged.of(
+        new SealUnfitForWire(),
+        """
+        {"format": 1, "sketch": true,
+         "parts": {
+           "wires": {"w": {"areaMm2": 1, "maxC": 125, "outerMm": 1.9}},
+           "housings": {"h": {"side": "socket", "family": "t1.5", "rows": [["1"]],
+                              "sealed": true, "terminals": ["t"], "seals": ["blue"]}},
+           "terminals": {"t": {"family": "t1.5", "side": "socket", "areaMinMm2": 0.5,
+                               "areaMaxMm2": 2.5, "maxWires": %d}},
+           "seals": {"blue": {"family": "t1.5", "insulationMinMm": 1.2, "insulationMaxMm": 2.1}}},
+         "connectors": {"R1": {"housing": "h"}},
+         "wires": {"W1": {"from": "R1:1", "to": "A:1", "part": "w"},
+                   "W2": {"from": "R1:1", "to": "A:2", "part": "w"}}}
+        """
+            .formatted(maxWires));
   }
 
   @Test
   void twoWiresInOneSealAreAWarning() {
-    Judged judged =
-        sealed(
-            true, 1.9, "t1.5", ", \"W2\": {\"from\": \"R1:1\", \"to\": \"A:2\", \"part\": \"w\"}");
-    assertThat(judged.findings())
+    assertThat(shared(2).findings())
         .extracting(finding -> finding.level())
         .containsExactly(Level.WARNING);
+  }
+
+  @Test
+  void aDoubledCavityIsLeftToItsOwnRule() {
+    assertThat(shared(1).findings()).isEmpty();
+    assertThat(shared(1).coverage().missing())
+        .containsOnlyKeys("more wires end there than its terminal takes");
   }
 
   @Test

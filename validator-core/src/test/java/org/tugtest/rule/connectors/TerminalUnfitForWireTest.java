@@ -83,4 +83,35 @@ class TerminalUnfitForWireTest {
     assertThat(judged.coverage().missing())
         .containsOnlyKeys("the wire gives neither area nor gauge", "no terminal is named");
   }
+
+  private static Judged shared(int maxWires) {
+    return Judged.of(
+        new TerminalUnfitForWire(),
+        """
+        {"format": 1, "sketch": true,
+         "parts": {
+           "housings": {"h": {"side": "socket", "rows": [["1"]], "terminals": ["t"]}},
+           "terminals": {"t": {"family": "t1.5", "side": "socket", "areaMinMm2": 0.35,
+                               "areaMaxMm2": 1.0, "maxWires": %d}}},
+         "connectors": {"R1": {"housing": "h"}},
+         "wires": {"W1": {"from": "R1:1", "to": "A:1", "areaMm2": 0.5},
+                   "W2": {"from": "R1:1", "to": "A:2", "areaMm2": 0.75}}}
+        """
+            .formatted(maxWires));
+  }
+
+  @Test
+  void wiresThatShareATerminalCountTogether() {
+    assertThat(shared(2).messages())
+        .containsExactly(
+            "conductors of wires W1, W2 do not suit terminal t at R1:1: 1.25 mm2, over the"
+                + " greatest of 1 mm2");
+  }
+
+  @Test
+  void aDoubledCavityIsLeftToItsOwnRule() {
+    assertThat(shared(1).findings()).isEmpty();
+    assertThat(shared(1).coverage().missing())
+        .containsKey("more wires end there than its terminal takes");
+  }
 }
