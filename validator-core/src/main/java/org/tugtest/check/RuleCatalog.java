@@ -39,7 +39,9 @@ import org.tugtest.rule.written.IdGivenTwice;
 import org.tugtest.rule.written.PartUnused;
 import org.tugtest.rule.written.ReferenceUnresolved;
 import org.tugtest.rule.written.RemovedStillJoined;
+import org.tugtest.rule.written.RestsOnGuess;
 import org.tugtest.rule.written.ShapeWrong;
+import org.tugtest.rule.written.VoltageOutOfScope;
 import org.tugtest.rule.written.WaiverEndsSoon;
 import org.tugtest.rule.written.WaiverExpired;
 import org.tugtest.rule.written.WaiverIdle;
@@ -74,6 +76,8 @@ public final class RuleCatalog {
             new WaiverEndsSoon(),
             new DecisionOpen(),
             new RemovedStillJoined(),
+            new RestsOnGuess(),
+            new VoltageOutOfScope(),
             new ConnectorUnmated(),
             new HalvesDoNotFit(),
             new ContactOneSided(),

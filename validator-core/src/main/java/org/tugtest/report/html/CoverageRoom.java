@@ -22,15 +22,8 @@ record CoverageRoom(List<Part> parts) {
    *
    * @param noun what it judges, in the plural
    */
-  record Row(String rule, String summary, String noun, int judged, int subjects, List<Want> wants) {
-    /** All judged, some not, or nothing there to judge. */
-    String state() {
-      if (subjects == 0) {
-        return "idle";
-      }
-      return judged == subjects ? "whole" : "part";
-    }
-  }
+  record Row(
+      String rule, String summary, String noun, int judged, int subjects, List<Want> wants) {}
 
   /**
    * Subjects that were not judged for one reason.

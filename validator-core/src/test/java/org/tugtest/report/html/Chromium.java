@@ -1,0 +1,139 @@
+package org.tugtest.report.html;
+
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.logging.Level;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The machine's own Chromium, without a window and without a way into any network; for tests. */
+final class Chromium implements AutoCloseable {
+  private final ChromeDriver driver;
+
+  private Chromium(ChromeDriver driver) {
+    this.driver = driver;
+  }
+
+  /** Starts it with a fresh profile; skips the test when browser or driver are not installed. */
+  static Chromium start(Path profile) {
+    Optional<Path> browser = onPath("chromium", "chromium-browser", "google-chrome");
+    Optional<Path> driver = onPath("chromedriver");
+    Assumptions.assumeTrue(
+        browser.isPresent() && driver.isPresent(),
+        "chromium and chromedriver are not both on the PATH: the pages were not tried in a browser");
+    LoggingPreferences logs = new LoggingPreferences();
+    logs.enable(LogType.BROWSER, Level.ALL);
+    logs.enable(LogType.PERFORMANCE, Level.ALL);
+    ChromeOptions options = new ChromeOptions();
+    options.setBinary(browser.get().toFile());
+    options.setCapability(ChromeOptions.LOGGING_PREFS, logs);
+    options.addArguments(
+        "--headless",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--disable-dev-shm-usage",
+        "--hide-scrollbars",
+        "--host-resolver-rules=MAP * ~NOTFOUND",
+        "--user-data-dir=" + profile.toAbsolutePath());
+    ChromeDriverService service =
+        new ChromeDriverService.Builder()
+            .usingDriverExecutable(driver.get().toFile())
+            .usingAnyFreePort()
+            .build();
+    return new Chromium(new ChromeDriver(service, options));
+  }
+
+  private static Optional<Path> onPath(String... names) {
+    return Stream.of(names)
+        .flatMap(
+            name ->
+                Stream.of(System.getenv().getOrDefault("PATH", "").split(File.pathSeparator))
+                    .map(folder -> Path.of(folder, name)))
+        .filter(Files::isExecutable)
+        .findFirst();
+  }
+
+  ChromeDriver driver() {
+    return driver;
+  }
+
+  void open(Path file, String fragment) {
+    driver.get("about:blank");
+    driver.get(file.toAbsolutePath().toUri() + fragment);
+  }
+
+  /** The size of the window, in CSS pixels. */
+  void size(int width, int height) {
+    command(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
+  }
+
+  /** {@code screen} or {@code print}, {@code light} or {@code dark}. */
+  void media(String media, String scheme) {
+    command(
+        "Emulation.setEmulatedMedia",
+        Map.of(
+            "media",
+            media,
+            "features",
+            List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+  }
+
+  void scripts(boolean allowed) {
+    command("Emulation.setScriptExecutionDisabled", Map.of("value", !allowed));
+  }
+
+  Map<String, Object> command(String name, Map<String, Object> parameters) {
+    return driver.executeCdpCommand(name, parameters);
+  }
+
+  /** What a script answers, as text. */
+  String ask(String script) {
+    return String.valueOf(driver.executeScript(script));
+  }
+
+  /** What the console says that is worse than information. */
+  List<String> complaints() {
+    return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+        .filter(entry -> entry.getLevel().intValue() > Level.INFO.intValue())
+        .map(entry -> entry.getMessage())
+        .toList();
+  }
+
+  /** The addresses of all that was asked for since the last call. */
+  List<String> requests() {
+    return driver.manage().logs().get(LogType.PERFORMANCE).getAll().stream()
+        .map(entry -> JsonMapper.shared().readTree(entry.getMessage()).path("message"))
+        .filter(event -> event.path("method").asString("").equals("Network.requestWillBeSent"))
+        .map(event -> event.at("/params/request/url"))
+        .map(JsonNode::asString)
+        .toList();
+  }
+
+  /** Keeps a picture of the window. */
+  void picture(Path file) throws java.io.IOException {
+    Files.write(file, driver.getScreenshotAs(OutputType.BYTES));
+  }
+
+  @Override
+  public void close() {
+    driver.quit();
+  }
+}
