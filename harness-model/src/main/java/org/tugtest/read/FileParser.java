@@ -1,9 +1,9 @@
 package org.tugtest.read;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.tugtest.schema.Judgement;
 import org.tugtest.schema.Mismatch;
 import org.tugtest.schema.PublishedSchema;
 import org.tugtest.text.JsonPointer;
@@ -29,8 +29,8 @@ final class FileParser {
   /** Most characters of one number. */
   static final int NUMBER_LENGTH = 1000;
 
-  /** Most problems of shape shown of one file. */
-  static final int MOST_SHOWN = 500;
+  /** Most names, values and brackets of one file; 100,000 wires of ten fields hold 2.5 million. */
+  static final int TOKENS = 6_000_000;
 
   private final ReadLimits limits;
   private final PublishedSchema schema;
@@ -47,6 +47,7 @@ final class FileParser {
                     .maxStringLength(limits.textLength())
                     .maxNameLength(limits.textLength())
                     .maxNumberLength(NUMBER_LENGTH)
+                    .maxTokenCount(TOKENS)
                     .build())
             .build();
   }
@@ -77,9 +78,39 @@ final class FileParser {
     } catch (JacksonException broken) {
       return broken(source, "cannot be read: " + Quoted.name(broken.getOriginalMessage()));
     }
+    return judged(index, root, twice);
+  }
+
+  private ParsedFile judged(FileIndex index, ObjectNode root, List<TreeBuilder.Twice> twice) {
+    SourceText source = index.source();
+    Judgement judgement = schema.judge(root);
+    List<Mismatch> mismatches = judgement.mismatches();
+    if (!judgement.complete()) {
+      return unreadable(
+          source.path(),
+          "has " + mismatches.size() + " places and more that the format does not allow",
+          "Look at the first: " + mismatches.get(0).message(),
+          List.of(index.at(mismatches.get(0).names().toArray(String[]::new))),
+          new FileIndex(source));
+    }
+    Spots spots = new Spots(source);
+    mismatches.forEach(mismatch -> spots.want(mismatch.names()));
+    twice.forEach(name -> spots.want(name.names()));
+    if (!mismatches.isEmpty() || !twice.isEmpty()) {
+      spots.find();
+    }
     List<Problem> problems = new ArrayList<>();
-    twice.forEach(name -> problems.add(twice(index, name)));
-    problems.addAll(shape(index, root));
+    twice.forEach(name -> problems.add(twice(index, spots, name)));
+    for (Mismatch mismatch : mismatches) {
+      problems.add(
+          new Problem(
+              Problem.Kind.SHAPE_WRONG,
+              subject(index, mismatch.names()),
+              mismatch.message(),
+              mismatch.remedy(),
+              List.of(spots.at(mismatch.names(), mismatch.atName()))));
+    }
+    mismatches.stream().filter(Mismatch::drop).forEach(mismatch -> drop(root, mismatch.names()));
     return new ParsedFile(source.path(), index, root, problems);
   }
 
@@ -112,12 +143,12 @@ final class FileParser {
     return new ParsedFile(path, index, null, List.of(problem));
   }
 
-  private Problem twice(FileIndex index, TreeBuilder.Twice twice) {
+  private Problem twice(FileIndex index, Spots spots, TreeBuilder.Twice twice) {
     List<String> names = twice.names();
     String name = names.get(names.size() - 1);
     Thing around = Thing.of(names.subList(0, names.size() - 1));
     Place second = index.tokenAt(twice.offset(), JsonPointer.of(names.toArray(String[]::new)));
-    Place first = index.nameAt(names.toArray(String[]::new));
+    Place first = spots.at(names, true);
     return new Problem(
         Problem.Kind.SHAPE_WRONG,
         subject(index, names),
@@ -135,44 +166,6 @@ final class FileParser {
     return first == second
         ? "both in line " + first
         : "in line " + first + " and in line " + second;
-  }
-
-  private List<Problem> shape(FileIndex index, ObjectNode root) {
-    List<Mismatch> mismatches = schema.check(root);
-    if (mismatches.isEmpty()) {
-      return List.of();
-    }
-    List<Problem> problems = new ArrayList<>();
-    for (Mismatch mismatch : mismatches) {
-      String[] names = mismatch.names().toArray(String[]::new);
-      Place at = mismatch.atName() ? index.nameAt(names) : index.at(names);
-      problems.add(
-          new Problem(
-              Problem.Kind.SHAPE_WRONG,
-              subject(index, mismatch.names()),
-              mismatch.message(),
-              mismatch.remedy(),
-              List.of(at)));
-    }
-    mismatches.stream().filter(Mismatch::drop).forEach(mismatch -> drop(root, mismatch.names()));
-    problems.sort(Comparator.comparing(problem -> problem.at().get(0)));
-    return cut(index, problems);
-  }
-
-  private static List<Problem> cut(FileIndex index, List<Problem> problems) {
-    if (problems.size() <= MOST_SHOWN) {
-      return problems;
-    }
-    int more = problems.size() - MOST_SHOWN;
-    List<Problem> shown = new ArrayList<>(problems.subList(0, MOST_SHOWN));
-    shown.add(
-        new Problem(
-            Problem.Kind.SHAPE_WRONG,
-            "files/" + index.source().path(),
-            Quoted.name(index.source().path()) + " has " + more + " more such places.",
-            "Put the first ones right; the others will be shown then.",
-            List.of(problems.get(MOST_SHOWN).at().get(0))));
-    return shown;
   }
 
   private String subject(FileIndex index, List<String> names) {

@@ -2,7 +2,6 @@ package org.tugtest.read;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -24,11 +23,6 @@ import tools.jackson.databind.node.ObjectNode;
  */
 public final class HarnessReader {
   private static final String ROOT_END = ".harness.json";
-
-  private static final Comparator<Problem> ORDER =
-      Comparator.<Problem, Place>comparing(problem -> problem.at().get(0))
-          .thenComparing(Problem::kind)
-          .thenComparing(Problem::message);
 
   private final SourceFiles files;
   private final ReadLimits limits;
@@ -81,11 +75,10 @@ public final class HarnessReader {
     Union union = new Union(all);
     Harness harness = union.harness();
     problems.addAll(union.problems());
-    problems.sort(ORDER);
     return new ReadHarness(
         harness,
         places,
-        problems,
+        Capped.of(problems),
         texts,
         all.stream().filter(file -> !file.readable()).map(BoundFile::path).toList());
   }

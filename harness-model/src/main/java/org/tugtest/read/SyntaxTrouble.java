@@ -65,6 +65,7 @@ public record SyntaxTrouble(String message, String remedy, List<Place> at) {
     private int beforeStart;
     private Kind beforeKind = Kind.END;
     private int suspect = -1;
+    private int count;
 
     Walk(SourceText source, ReadLimits limits) {
       this.source = source;
@@ -78,7 +79,8 @@ public record SyntaxTrouble(String message, String remedy, List<Place> at) {
         if (kind == Kind.END && next == Next.NOTHING) {
           return null;
         }
-        SyntaxTrouble trouble = step(kind);
+        count += kind == Kind.COMMA || kind == Kind.COLON ? 0 : 1;
+        SyntaxTrouble trouble = count > FileParser.TOKENS ? tooMany() : step(kind);
         if (trouble != null) {
           return trouble;
         }
@@ -108,6 +110,14 @@ public record SyntaxTrouble(String message, String remedy, List<Place> at) {
                 tokens.start(),
                 tokens.end());
       };
+    }
+
+    private SyntaxTrouble tooMany() {
+      return trouble(
+          "holds more than " + FileParser.TOKENS + " names, values and brackets",
+          "Split it, and name the pieces under \"uses\".",
+          tokens.start(),
+          tokens.start() + 1);
     }
 
     private boolean isComment() {

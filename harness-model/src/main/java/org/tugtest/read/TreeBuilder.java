@@ -16,6 +16,9 @@ import tools.jackson.databind.node.ObjectNode;
  * one object the first stays.
  */
 final class TreeBuilder {
+  /** Most names given twice that are kept; one more name would say no more. */
+  private static final int MOST_TWICE = 1_000;
+
   private final JsonParser parser;
   private final FileIndex index;
   private final JsonNodeFactory nodes = JsonNodeFactory.instance;
@@ -90,8 +93,10 @@ final class TreeBuilder {
     if (!object.has(name)) {
       return true;
     }
-    String pointer = parser.streamReadContext().pathAsPointer().toString();
-    twice.add(new Twice(JsonPointer.names(pointer), offset()));
+    if (twice.size() < MOST_TWICE) {
+      String pointer = parser.streamReadContext().pathAsPointer().toString();
+      twice.add(new Twice(JsonPointer.names(pointer), offset()));
+    }
     parser.nextToken();
     parser.skipChildren();
     return false;

@@ -27,6 +27,9 @@ public enum PublishedSchema {
   /** Announced circuit changes. */
   CHANGES("changes-1", () -> OfChanges.GLANCE, () -> OfChanges.Explained.SCHEMA);
 
+  /** Most errors taken from the schema library; a file with more is not worth judging. */
+  static final int MOST_ERRORS = 50_000;
+
   private static final String OWN = "urn:tugtest:schema:";
   private static final String META = "https://json-schema.org/";
 
@@ -50,13 +53,25 @@ public enum PublishedSchema {
     return resource(fileName());
   }
 
-  /** Everything in a file's tree that the schema does not allow, each once. */
-  public List<Mismatch> check(JsonNode file) {
+  /** Everything in a file's tree that the schema does not allow, each once, up to a bound. */
+  public Judgement judge(JsonNode file) {
     if (glance.get().allows(file)) {
-      return List.of();
+      return new Judgement(List.of(), true);
     }
-    List<Error> errors = schema.get().validate(file);
-    return errors.isEmpty() ? List.of() : new Sentences(schema.get().getSchemaNode()).of(errors);
+    Bounded<Error> errors = new Bounded<>(MOST_ERRORS);
+    boolean complete = true;
+    try {
+      schema.get().validate(file, context -> context.setErrors(errors));
+    } catch (Bounded.Full full) {
+      complete = false;
+    }
+    List<Mismatch> mismatches = new Sentences(schema.get().getSchemaNode()).of(List.copyOf(errors));
+    return new Judgement(mismatches, complete);
+  }
+
+  /** The mismatches of {@link #judge}. */
+  public List<Mismatch> check(JsonNode file) {
+    return judge(file).mismatches();
   }
 
   private static String resource(String name) {
