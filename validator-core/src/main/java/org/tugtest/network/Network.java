@@ -24,6 +24,7 @@ public final class Network {
   private final List<Point> points = new ArrayList<>();
   private final Map<Point, Integer> indexes = new HashMap<>();
   private final List<Edge> edges = new ArrayList<>();
+  private final List<Edge.OfElement> sources = new ArrayList<>();
   private final List<Subject> unplaced = new ArrayList<>();
   private final int[] firstAt;
   private final int[] edgesAt;
@@ -38,6 +39,9 @@ public final class Network {
     }
     int[] counts = new int[points.size() + 1];
     for (Edge edge : edges) {
+      if (edge instanceof Edge.OfElement inside && inside.element() instanceof Element.Source) {
+        sources.add(inside);
+      }
       counts[index(edge.a()) + 1]++;
       counts[index(edge.b()) + 1]++;
     }
@@ -82,13 +86,7 @@ public final class Network {
 
   /** The sources, in the order of the devices. */
   public List<Edge.OfElement> sources() {
-    List<Edge.OfElement> sources = new ArrayList<>();
-    for (Edge edge : edges) {
-      if (edge instanceof Edge.OfElement inside && inside.element() instanceof Element.Source) {
-        sources.add(inside);
-      }
-    }
-    return List.copyOf(sources);
+    return Collections.unmodifiableList(sources);
   }
 
   /** Wires and elements of which an end names no point; they are in no edge. */
