@@ -10,6 +10,7 @@ import org.tugtest.network.Fitting;
 import org.tugtest.network.Nets;
 import org.tugtest.network.Network;
 import org.tugtest.network.Sides;
+import org.tugtest.network.WireLengths;
 import org.tugtest.network.Wiring;
 import org.tugtest.read.ReadHarness;
 import org.tugtest.text.NaturalOrder;
@@ -162,5 +163,10 @@ public final class Facts {
   /** Feed side and return side. */
   public Sides sides() {
     return computed.sides.get();
+  }
+
+  /** How long the wires are. */
+  public WireLengths lengths() {
+    return WireLengths.given();
   }
 }
