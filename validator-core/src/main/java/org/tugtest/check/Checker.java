@@ -70,7 +70,7 @@ public final class Checker {
       Ledger ledger = new Ledger(info, settings, facts.places());
       try {
         rule.judge(view(info), settings, ledger);
-      } catch (RuntimeException | StackOverflowError broken) {
+      } catch (RuntimeException | StackOverflowError | LinkageError | AssertionError broken) {
         crashes.add(crash(info.id(), broken));
         return;
       }

@@ -27,8 +27,8 @@ import org.tugtest.report.Reports;
 import org.tugtest.rule.Judged;
 
 /** Reports on the sample car, whole and broken, and on a car of any size; for tests. */
-final class SampleCar {
-  static final String ROOT = "pebble-owl.harness.json";
+public final class SampleCar {
+  public static final String ROOT = "pebble-owl.harness.json";
   private static final Path FOLDER =
       Path.of(System.getProperty("basedir", "."), "../sample-project/src/main/harness");
 
@@ -62,7 +62,9 @@ final class SampleCar {
   static Report ofWires(int wires) {
     StringBuilder json =
         new StringBuilder(
-            "{\"format\": 1, \"title\": \"Long car\",\n \"parts\": {\"housings\": {\"h24\": {\"side\": \"socket\", \"family\": \"t1.5\", \"rows\": [");
+            "{\"format\": 1, \"title\": \"Long car\",\n"
+                + " \"parts\": {\"housings\": {\"h24\": {\"side\": \"socket\", \"family\":"
+                + " \"t1.5\", \"rows\": [");
     for (int row = 0; row < 3; row++) {
       json.append(row == 0 ? "[" : ", [");
       for (int column = 1; column <= 8; column++) {
@@ -134,7 +136,7 @@ final class SampleCar {
   }
 
   /** The texts of the sample by path. */
-  static Map<String, String> files() {
+  public static Map<String, String> files() {
     Map<String, String> files = new TreeMap<>();
     try (Stream<Path> paths = Files.walk(FOLDER)) {
       for (Path path : paths.filter(Files::isRegularFile).toList()) {
