@@ -1,15 +1,20 @@
 package org.tugtest.git;
 
+import java.util.concurrent.TimeUnit;
 import org.eclipse.jgit.lib.Config;
+import org.eclipse.jgit.lib.StoredConfig;
 import org.eclipse.jgit.storage.file.FileBasedConfig;
 import org.eclipse.jgit.util.FS;
 import org.eclipse.jgit.util.SystemReader;
 
 /**
- * Keeps JGit to the repository alone: it starts no git program, reads no configuration of the
- * system or the user, and writes none.
+ * Keeps JGit to the repository alone, and to reading it: it starts no git program, reads no
+ * configuration of the system or the user, writes none, and does not try out the file system by
+ * writing into it.
  */
 final class QuietReader extends SystemReader.Delegate {
+  private final Unwritten nothing = new Unwritten(new Config(), FS.DETECTED);
+
   private QuietReader(SystemReader usual) {
     super(usual);
   }
@@ -18,9 +23,23 @@ final class QuietReader extends SystemReader.Delegate {
   static synchronized void install() {
     SystemReader present = SystemReader.getInstance();
     if (!(present instanceof QuietReader)) {
-      FS.FileStoreAttributes.setBackground(true);
       SystemReader.setInstance(new QuietReader(present));
     }
+  }
+
+  @Override
+  public StoredConfig getSystemConfig() {
+    return nothing;
+  }
+
+  @Override
+  public StoredConfig getUserConfig() {
+    return nothing;
+  }
+
+  @Override
+  public StoredConfig getJGitConfig() {
+    return nothing;
   }
 
   @Override
@@ -40,8 +59,23 @@ final class QuietReader extends SystemReader.Delegate {
 
   /** An empty configuration that stays in memory. */
   private static final class Unwritten extends FileBasedConfig {
+    /** No file system that git is used on tells times apart more coarsely than FAT, by two. */
+    private static final long COARSEST_SECONDS = 2;
+
     Unwritten(Config parent, FS fs) {
       super(parent, null, fs);
+    }
+
+    /**
+     * How finely a file system tells times apart. JGit would find it out by writing into the
+     * repository; without it, it merely reads a young file once more.
+     */
+    @Override
+    public long getTimeUnit(
+        String section, String subsection, String name, long unset, TimeUnit unit) {
+      return section.equals("filesystem")
+          ? unit.convert(COARSEST_SECONDS, TimeUnit.SECONDS)
+          : super.getTimeUnit(section, subsection, name, unset, unit);
     }
 
     @Override
@@ -51,7 +85,7 @@ final class QuietReader extends SystemReader.Delegate {
 
     @Override
     public void save() {
-      // What JGit measures of a file system is kept for this run only.
+      // Nothing is kept.
     }
 
     @Override

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
@@ -241,6 +242,41 @@ class WorkTreeTest {
     assertThat(differs()).isFalse();
 
     assertThat(everything()).isEqualTo(before);
+  }
+
+  /** JGit measures a file system when it first meets one; a fresh JVM has met none. */
+  @Test
+  void aFreshJvmWritesNothingToTheRepository() throws Exception {
+    commitAll();
+    List<String> before = everything();
+
+    Process reader =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                ReadOnce.class.getName(),
+                harness.toString())
+            .redirectErrorStream(true)
+            .start();
+    String said = new String(reader.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+
+    assertThat(reader.waitFor()).isZero();
+    assertThat(said).endsWith("false\n");
+    assertThat(everything()).isEqualTo(before);
+  }
+
+  /** Opens and reads a repository, as a goal does. */
+  static final class ReadOnce {
+    private ReadOnce() {}
+
+    public static void main(String[] folder) throws IOException {
+      Folders folders = new Folders(Path.of(folder[0]), List.of(), List.of());
+      try (WorkTree tree = tree(folders.harness())) {
+        boolean differs = tree.differs(tree.head().orElseThrow(), folders, files(folders));
+        System.out.print(differs + "\n");
+      }
+    }
   }
 
   private List<String> everything() throws IOException {
