@@ -15,8 +15,8 @@ public final class NaturalOrder implements Comparator<String> {
 
   @Override
   public int compare(String left, String right) {
-    int i = 0;
-    int j = 0;
+    int i = sameStart(left, right);
+    int j = i;
     while (i < left.length() && j < right.length()) {
       char a = left.charAt(i);
       char b = right.charAt(j);
@@ -42,11 +42,27 @@ public final class NaturalOrder implements Comparator<String> {
     return byRest != 0 ? byRest : left.compareTo(right);
   }
 
+  /** How many characters at the start need no comparing: the same, and no digits at their end. */
+  private static int sameStart(String left, String right) {
+    int most = Math.min(left.length(), right.length());
+    int at = 0;
+    while (at < most && left.charAt(at) == right.charAt(at)) {
+      at++;
+    }
+    while (at > 0 && isDigit(left.charAt(at - 1))) {
+      at--;
+    }
+    return at;
+  }
+
   private static boolean isDigit(char c) {
     return c >= '0' && c <= '9';
   }
 
   private static char fold(char c) {
+    if (c < 128) {
+      return c >= 'A' && c <= 'Z' ? (char) (c + 32) : c;
+    }
     return Character.toLowerCase(Character.toUpperCase(c));
   }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.finding.Basis;
@@ -23,6 +24,7 @@ public final class Fitting {
   private final Harness harness;
   private final Wiring wiring;
   private final WireSizes sizes;
+  private final Map<Point, Choice<Terminal>> terminals = new ConcurrentHashMap<>();
 
   /** The fitting of this harness. */
   public Fitting(Harness harness, Wiring wiring) {
@@ -47,6 +49,10 @@ public final class Fitting {
 
   /** The terminal in a cavity for the wires that end there. */
   public Choice<Terminal> terminal(Point cavity) {
+    return terminals.computeIfAbsent(cavity, this::chooseTerminal);
+  }
+
+  private Choice<Terminal> chooseTerminal(Point cavity) {
     Connector connector = harness.connectors().get(cavity.owner());
     Housing housing = wiring.mating().housingOf(cavity.owner()).orElse(null);
     Connector.Cavity own = own(connector, cavity);

@@ -1,5 +1,6 @@
 package org.tugtest.network;
 
+import java.util.IdentityHashMap;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.model.Harness;
@@ -14,14 +15,22 @@ import org.tugtest.table.OuterDiameterTable;
  */
 public final class WireSizes {
   private final Harness harness;
+  private final IdentityHashMap<Wire, Optional<Cited>> areas;
 
   /** The sizes of the wires of this harness. */
   public WireSizes(Harness harness) {
     this.harness = harness;
+    this.areas = new IdentityHashMap<>(2 * harness.wires().size());
+    harness.wires().values().forEach(wire -> areas.put(wire, findArea(wire)));
   }
 
   /** The conductor area in mm2; empty when neither wire nor part gives one. */
   public Optional<Cited> areaMm2(Wire wire) {
+    Optional<Cited> known = areas.get(wire);
+    return known == null ? findArea(wire) : known;
+  }
+
+  private Optional<Cited> findArea(Wire wire) {
     WirePart part = part(wire);
     return part == null ? area(wire.areaMm2(), wire.awg()) : area(part.areaMm2(), part.awg());
   }

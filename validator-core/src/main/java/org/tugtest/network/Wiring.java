@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,13 +32,19 @@ public final class Wiring {
   private final Mating mating;
   private final DevicePins pins;
   private final Map<Point, List<WireEnd>> endsAt = new LinkedHashMap<>();
+  private final IdentityHashMap<Ref, Resolution> ofEnds = new IdentityHashMap<>();
   private final Set<Point> implied = new TreeSet<>();
   private final Map<String, Set<String>> namedCavities = new HashMap<>();
+  private final Set<String> connectors;
+  private final Set<String> splices;
+  private final List<Point> wiredCavities;
   private final Contacts contacts;
 
   private Wiring(Harness harness) {
     this.harness = harness;
     this.impliedOwners = Implied.by(harness);
+    this.connectors = union(harness.connectors().keySet(), impliedOwners.connectors());
+    this.splices = union(harness.splices().keySet(), impliedOwners.splices());
     this.mating = new Mating(harness, impliedOwners.connectors());
     this.pins = new DevicePins(harness, mating);
     for (Wire wire : harness.wires().values()) {
@@ -47,8 +54,13 @@ public final class Wiring {
     for (Device device : harness.devices().values()) {
       device.boltedTo().values().forEach(this::addBolted);
     }
-    this.contacts = new Contacts(harness, mating, connectors(), this::cavitiesOf);
-    for (String connector : connectors()) {
+    this.wiredCavities =
+        endsAt.keySet().stream()
+            .filter(point -> point.kind() == Point.Kind.CAVITY)
+            .sorted()
+            .toList();
+    this.contacts = new Contacts(harness, mating, connectors, this::cavitiesOf);
+    for (String connector : connectors) {
       for (String cavity : cavitiesOf(connector)) {
         contacts
             .meets(Point.cavity(connector, cavity))
@@ -70,6 +82,11 @@ public final class Wiring {
 
   /** What the end of a wire names. */
   public Resolution resolve(Ref ref) {
+    Resolution known = ofEnds.get(ref);
+    return known == null ? lookUp(ref) : known;
+  }
+
+  private Resolution lookUp(Ref ref) {
     String owner = ref.owner();
     if (owner.isEmpty()) {
       return new Resolution.NoContact(
@@ -121,6 +138,11 @@ public final class Wiring {
     return Collections.unmodifiableMap(endsAt);
   }
 
+  /** The cavities on which wires end, sorted. */
+  public List<Point> wiredCavities() {
+    return wiredCavities;
+  }
+
   /** In a sketch, the points that exist only by being named, sorted. */
   public Set<Point> implied() {
     return Collections.unmodifiableSet(implied);
@@ -128,12 +150,12 @@ public final class Wiring {
 
   /** All connectors in natural order: those of the files and, in a sketch, those wires name. */
   public Set<String> connectors() {
-    return union(harness.connectors().keySet(), impliedOwners.connectors());
+    return connectors;
   }
 
   /** All splices in natural order: those of the files and, in a sketch, those wires name. */
   public Set<String> splices() {
-    return union(harness.splices().keySet(), impliedOwners.splices());
+    return splices;
   }
 
   /** The pins of a device: those it lists, those behind its ports, else those named; in order. */
@@ -193,7 +215,12 @@ public final class Wiring {
 
   private void place(WireEnd end) {
     Ref ref = end.ref();
-    if (ref == null || !(resolve(ref) instanceof Resolution.Found found)) {
+    if (ref == null) {
+      return;
+    }
+    Resolution resolution = lookUp(ref);
+    ofEnds.put(ref, resolution);
+    if (!(resolution instanceof Resolution.Found found)) {
       return;
     }
     Point point = found.point();

@@ -15,12 +15,9 @@ final class Cavities {
 
   private Cavities() {}
 
-  /** The cavities of connectors and pins of devices on which wires end. */
+  /** The cavities on which wires end, sorted. */
   static List<Point> wired(Facts facts) {
-    return facts.wiring().ends().keySet().stream()
-        .filter(point -> point.kind() == Point.Kind.CAVITY)
-        .sorted()
-        .toList();
+    return facts.wiring().wiredCavities();
   }
 
   /** {@code cavity 3}, {@code cavities 3, 4 and 7}, or the first eight and how many more. */

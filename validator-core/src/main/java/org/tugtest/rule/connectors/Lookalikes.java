@@ -86,7 +86,21 @@ record Lookalikes(
     String colour = wire.colour() == null ? wire.colourDrawn() : wire.colour();
     return colour == null || colour.isBlank()
         ? Optional.empty()
-        : Optional.of(BLANKS.matcher(colour).replaceAll("").toUpperCase(Locale.ROOT));
+        : Optional.of(
+            isPlain(colour)
+                ? colour
+                : BLANKS.matcher(colour).replaceAll("").toUpperCase(Locale.ROOT));
+  }
+
+  /** Whether a colour is in capitals without blanks already, as nearly all are. */
+  private static boolean isPlain(String colour) {
+    for (int i = 0; i < colour.length(); i++) {
+      char c = colour.charAt(i);
+      if (c != '/' && (c < 'A' || c > 'Z')) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether each of these wires carries a label, and no two different wires the same. */

@@ -156,7 +156,7 @@ final class Tables {
 
   /** All circuits that wires name. */
   Set<String> circuits() {
-    Set<String> circuits = new TreeSet<>(NaturalOrder.NATURAL);
+    Set<String> circuits = new LinkedHashSet<>();
     for (Wire wire : facts.harness().wires().values()) {
       if (wire.circuit() != null) {
         circuits.add(wire.circuit());
@@ -167,11 +167,13 @@ final class Tables {
 
   /** {@code device.element} of every element of one kind. */
   Set<String> everyElement(Predicate<Element> kind) {
-    Set<String> names = new TreeSet<>(NaturalOrder.NATURAL);
+    Set<String> names = new LinkedHashSet<>();
     for (Map.Entry<String, Device> entry : facts.harness().devices().entrySet()) {
       DeviceType type = facts.harness().typeOf(entry.getValue());
       if (type != null) {
-        elements(type, kind).forEach(element -> names.add(entry.getKey() + "." + element));
+        type.elements()
+            .forEach(
+                (name, element) -> addIf(kind.test(element), names, entry.getKey() + "." + name));
       }
     }
     return names;
@@ -185,7 +187,7 @@ final class Tables {
 
   @SafeVarargs
   private static Set<String> union(Collection<String>... ids) {
-    Set<String> union = new TreeSet<>(NaturalOrder.NATURAL);
+    Set<String> union = new LinkedHashSet<>();
     for (Collection<String> some : ids) {
       union.addAll(some);
     }
