@@ -33,6 +33,7 @@ import org.tugtest.rule.written.CavityDoubled;
 import org.tugtest.rule.written.CavityUnknown;
 import org.tugtest.rule.written.DecisionOpen;
 import org.tugtest.rule.written.DeviceUnwired;
+import org.tugtest.rule.written.ExpectationUnmet;
 import org.tugtest.rule.written.FileUnreadable;
 import org.tugtest.rule.written.FileUnused;
 import org.tugtest.rule.written.IdGivenTwice;
@@ -71,6 +72,7 @@ public final class RuleCatalog {
             new FileUnused(),
             new PartUnused(),
             new DeviceUnwired(),
+            new ExpectationUnmet(),
             new WaiverExpired(),
             new WaiverIdle(),
             new WaiverEndsSoon(),

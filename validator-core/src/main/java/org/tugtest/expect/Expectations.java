@@ -8,24 +8,27 @@ import org.tugtest.model.Expectation;
 public final class Expectations {
   private Expectations() {}
 
-  /**
-   * A verdict for every expectation, in natural order of the ids. They speak of volts, nets, fuses
-   * and routes, none of which is computed yet, so each is {@link Verdict.Answer#NOT_JUDGED}.
-   */
+  /** A verdict for every expectation, in natural order of the ids. */
   public static List<Verdict> judge(Facts facts) {
     return facts.harness().expectations().values().stream()
-        .map(expectation -> notJudged(facts, expectation))
+        .map(expectation -> judge(new Stated(facts, expectation)))
         .toList();
   }
 
-  private static Verdict notJudged(Facts facts, Expectation expectation) {
-    Expectation.That that = expectation.that();
-    return new Verdict(
-        expectation.id(),
-        Verdict.Answer.NOT_JUDGED,
-        that == null
-            ? "it does not say what is expected"
-            : "this version of Tugtest does not judge \"" + that.word() + "\"",
-        List.of(facts.places().of("expectations/" + expectation.id())));
+  private static Verdict judge(Stated stated) {
+    Expectation.That that = stated.expectation().that();
+    if (that == null) {
+      return stated.notJudged("it does not say what is expected");
+    }
+    switch (that) {
+      case JOINED:
+        return JoinedOrApart.joined(stated);
+      case APART:
+        return JoinedOrApart.apart(stated);
+      case FUSED_BY:
+        return FusedBy.judge(stated);
+      default:
+        return stated.notJudged("this version of Tugtest does not judge \"" + that.word() + "\"");
+    }
   }
 }

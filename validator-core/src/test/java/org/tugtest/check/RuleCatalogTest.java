@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -26,7 +27,9 @@ class RuleCatalogTest {
   void noRuleClassIsMissing() {
     List<String> classes =
         new ClassFileImporter()
-            .importPath(Path.of("target/classes/org/tugtest/rule")).stream()
+                .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+                .importPackages("org.tugtest.rule")
+                .stream()
                 .filter(type -> type.isAssignableTo(Rule.class) && !type.isInterface())
                 .map(JavaClass::getName)
                 .sorted()

@@ -1,0 +1,52 @@
+package org.tugtest.expect;
+
+import java.util.List;
+import org.tugtest.model.Element;
+import org.tugtest.network.Edge;
+import org.tugtest.network.Network;
+import org.tugtest.network.Path;
+import org.tugtest.network.Point;
+import org.tugtest.network.Reach;
+import org.tugtest.network.Sides;
+
+/**
+ * {@code fused-by}: a source's plus reaches the place through the named fuse, and by no way past
+ * it. Contacts count as closed, loads and coils are not crossed.
+ */
+final class FusedBy {
+  private FusedBy() {}
+
+  static Verdict judge(Stated stated) {
+    Edge.OfElement fuse = stated.element(stated.expectation().fuse()).orElse(null);
+    List<Point> ends = stated.points(stated.expectation().at());
+    if (fuse == null || !(fuse.element() instanceof Element.Fuse)) {
+      return stated.notJudged("the fuse it names is no fuse between two points of this harness");
+    }
+    if (ends.isEmpty()) {
+      return stated.notJudged("the place it names is no contact or element of this harness");
+    }
+    Network network = stated.facts().network();
+    List<Point> plus = network.sources().stream().map(Edge::a).toList();
+    if (plus.isEmpty()) {
+      return stated.notJudged("the harness gives no source");
+    }
+    String place = String.valueOf(stated.expectation().at());
+    Reach past =
+        Reach.from(network, plus, (edge, from) -> !edge.equals(fuse) && Sides.feeds(edge, from));
+    for (Point end : ends) {
+      Path path = past.path(end).orElse(null);
+      if (path != null) {
+        return stated.fails(
+            place + " is also fed past " + fuse.text() + ": " + path.text(), Stated.things(path));
+      }
+    }
+    Reach all = Reach.from(network, plus, Sides::feeds);
+    return ends.stream().anyMatch(all::reaches)
+        ? stated.holds(place + " is fed through " + fuse.text() + " alone")
+        : stated.fails(
+            "nothing feeds "
+                + place
+                + (fuse.fitted() ? "" : ": no fuse is fitted in " + fuse.text()),
+            List.of(fuse.subject()));
+  }
+}
