@@ -20,15 +20,11 @@ public final class Expectations {
     if (that == null) {
       return stated.notJudged("it does not say what is expected");
     }
-    switch (that) {
-      case JOINED:
-        return JoinedOrApart.joined(stated);
-      case APART:
-        return JoinedOrApart.apart(stated);
-      case FUSED_BY:
-        return FusedBy.judge(stated);
-      default:
-        return stated.notJudged("this version of Tugtest does not judge \"" + that.word() + "\"");
-    }
+    return switch (that) {
+      case JOINED -> JoinedOrApart.joined(stated);
+      case APART -> JoinedOrApart.apart(stated);
+      case FUSED_BY -> FusedBy.judge(stated);
+      default -> stated.notJudged("this version of Tugtest does not judge \"" + that.word() + "\"");
+    };
   }
 }

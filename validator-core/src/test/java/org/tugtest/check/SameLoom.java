@@ -19,7 +19,7 @@ import tools.jackson.databind.node.ObjectNode;
 /** Files that say the same of a loom in another way. Each method gives new files. */
 final class SameLoom {
   private static final JsonMapper JSON = JsonMapper.shared();
-  private static final Pattern WORD = Pattern.compile("[A-Za-z0-9_-]+");
+  private static final Pattern WORD = Pattern.compile("\\w(?:[\\w-]*\\w)?");
 
   /** Sections whose entries may stand in any file of a harness. */
   private static final Set<String> MOVABLE =
