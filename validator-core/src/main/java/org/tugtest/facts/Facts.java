@@ -13,6 +13,8 @@ import org.tugtest.network.Sides;
 import org.tugtest.network.WireLengths;
 import org.tugtest.network.Wiring;
 import org.tugtest.read.ReadHarness;
+import org.tugtest.route.Routes;
+import org.tugtest.text.JsonPointer;
 import org.tugtest.text.NaturalOrder;
 import org.tugtest.text.Places;
 import org.tugtest.text.Problem;
@@ -39,6 +41,7 @@ public final class Facts {
     final Lazy<Network> network;
     final Lazy<Nets> nets;
     final Lazy<Sides> sides;
+    final Lazy<Routes> routes;
 
     Computed(ReadHarness read) {
       Harness harness = read.harness();
@@ -49,6 +52,20 @@ public final class Facts {
       network = new Lazy<>(() -> Network.of(harness, wiring.get()));
       nets = new Lazy<>(() -> Nets.of(harness, wiring.get(), network.get()));
       sides = new Lazy<>(() -> Sides.of(network.get()));
+      routes =
+          new Lazy<>(() -> Routes.of(harness, wiring.get(), fitting.get(), givenDefaults(read)));
+    }
+
+    /** The fields that {@code defaults} of the root writes. */
+    private static Set<String> givenDefaults(ReadHarness read) {
+      Set<String> given = new TreeSet<>();
+      for (String field : Routes.DEFAULTS) {
+        String pointer = read.places().of("defaults", field).pointer();
+        if (pointer.equals(JsonPointer.of("defaults", field))) {
+          given.add(field);
+        }
+      }
+      return given;
     }
 
     /** Files that could not be used, those that are used but not there included. */
@@ -165,8 +182,13 @@ public final class Facts {
     return computed.sides.get();
   }
 
-  /** How long the wires are. */
+  /** How the wires run along the layout. */
+  public Routes routes() {
+    return computed.routes.get();
+  }
+
+  /** How long the wires are: as built, else as cut, else as routed. */
   public WireLengths lengths() {
-    return WireLengths.given();
+    return routes().lengths();
   }
 }

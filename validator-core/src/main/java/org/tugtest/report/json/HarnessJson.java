@@ -18,6 +18,7 @@ import org.tugtest.model.Wire;
 import org.tugtest.report.HarnessReport;
 import org.tugtest.report.JsonStream;
 import org.tugtest.report.Report;
+import org.tugtest.route.Route;
 import org.tugtest.rule.Coverage;
 import org.tugtest.text.Place;
 
@@ -171,9 +172,11 @@ final class HarnessJson {
   private void wires(Harness content) {
     json.object("wires");
     for (Wire wire : content.wires().values()) {
+      Route route = harness.facts().routes().of(wire.id()).orElse(null);
+      Double cut = route == null ? null : tenths(route.cutMm());
       json.object(wire.id())
-          .number("routedMm", null)
-          .number("cutMm", wire.cutMm())
+          .number("routedMm", route == null ? null : tenths(route.routedMm()))
+          .number("cutMm", wire.cutMm() == null ? cut : wire.cutMm())
           .number("milliohm20", null)
           .number("ampacityA", null)
           .number("limitA", null)
@@ -181,6 +184,11 @@ final class HarnessJson {
           .end();
     }
     json.end();
+  }
+
+  /** A length to a tenth of a millimetre. */
+  private static Double tenths(double mm) {
+    return Math.round(mm * 10) / 10.0;
   }
 
   private void segments(Harness content) {

@@ -1,0 +1,153 @@
+package org.tugtest.route;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.tugtest.model.Group;
+import org.tugtest.model.Harness;
+import org.tugtest.model.Wire;
+import org.tugtest.network.Fitting;
+import org.tugtest.network.Point;
+import org.tugtest.network.WireEnd;
+import org.tugtest.network.WireLength;
+import org.tugtest.network.WireLengths;
+import org.tugtest.network.Wiring;
+
+/**
+ * How each wire runs along the layout: the shortest way, in mm, over the nodes of its {@code via},
+ * on segments of its own loom and of files without a loom. Of equal ways the one of fewer segments
+ * is taken, then the one with the first segment by id; which end of a wire is {@code from} changes
+ * nothing. Wires of a group run together, except one that has a {@code via} of its own.
+ */
+public final class Routes {
+  /** The fields of {@code defaults} that lengths rest on. */
+  public static final List<String> DEFAULTS = List.of("breakoutMm", "serviceMm", "stripMm");
+
+  private final Harness harness;
+  private final Stands stands;
+  private final Map<String, LoomWays> byLoom = new TreeMap<>();
+  private final Map<String, Route> routes = new LinkedHashMap<>();
+  private final Map<String, NoRoute> missing = new LinkedHashMap<>();
+
+  private Routes(Harness harness, Wiring wiring) {
+    this.harness = harness;
+    this.stands = new Stands(harness, wiring);
+  }
+
+  /**
+   * The routes of a harness; near linear in its wires, as wires from one node share one search.
+   *
+   * @param givenDefaults names of the fields that {@code defaults} of the root gives; what it does
+   *     not give is the format's own figure
+   */
+  public static Routes of(
+      Harness harness, Wiring wiring, Fitting fitting, Set<String> givenDefaults) {
+    Routes all = new Routes(harness, wiring);
+    RouteLegs legs = new RouteLegs(harness, all.stands, all::ways);
+    for (Wire wire : harness.wires().values()) {
+      legs.ask(wire);
+    }
+    legs.find();
+    EndAllowances ends = new EndAllowances(harness, wiring, fitting, givenDefaults);
+    Map<String, Twist.Laid> laid = all.laid(legs, new Twist(harness, fitting.sizes()));
+    for (Wire wire : harness.wires().values()) {
+      legs.missing(wire.id()).ifPresent(none -> all.missing.put(wire.id(), none));
+      legs.of(wire.id())
+          .ifPresent(
+              drawn ->
+                  all.routes.put(
+                      wire.id(),
+                      all.route(wire, drawn, ends, laid.getOrDefault(wire.id(), Twist.Laid.NONE))));
+    }
+    return all;
+  }
+
+  private Map<String, Twist.Laid> laid(RouteLegs legs, Twist twist) {
+    Map<String, Twist.Laid> laid = new LinkedHashMap<>();
+    for (Group group : harness.groups().values()) {
+      if (group.kind() == Group.Kind.TWISTED) {
+        Map<String, List<Piece>> pieces = new LinkedHashMap<>();
+        for (String member : group.wires()) {
+          legs.of(member).ifPresent(drawn -> pieces.put(member, drawn.pieces()));
+        }
+        twist.of(group, pieces).forEach(laid::putIfAbsent);
+      }
+    }
+    return laid;
+  }
+
+  private Route route(Wire wire, RouteLegs.Drawn drawn, EndAllowances ends, Twist.Laid laid) {
+    List<Allowance> allowances = new ArrayList<>(ends.of(new WireEnd(wire, true)));
+    allowances.addAll(ends.of(new WireEnd(wire, false)));
+    List<String> restsOn = new ArrayList<>();
+    allowances.stream()
+        .filter(one -> one.mm() > 0 && one.source().endsWith(" of the format"))
+        .map(one -> one.source() + " (" + org.tugtest.text.Quoted.number(one.mm()) + " mm)")
+        .distinct()
+        .forEach(restsOn::add);
+    if (laid.missing() != null) {
+      restsOn.add(laid.missing());
+    }
+    return new Route(
+        wire.id(),
+        drawn.from(),
+        drawn.to(),
+        drawn.nodes(),
+        drawn.pieces(),
+        laid.lay(),
+        allowances,
+        drawn.equalWay(),
+        harness.defaults().cutStepMm(),
+        restsOn);
+  }
+
+  /** The segments that a loom may use; the empty id: what is loose. */
+  LoomWays ways(String loom) {
+    return byLoom.computeIfAbsent(
+        loom, id -> new LoomWays(harness.layout(), id.isEmpty() ? null : id));
+  }
+
+  /** The route of a wire; empty when it has none. */
+  public Optional<Route> of(String wire) {
+    return Optional.ofNullable(routes.get(wire));
+  }
+
+  /** Why a wire has no route; empty when it has one. */
+  public Optional<NoRoute> missing(String wire) {
+    return Optional.ofNullable(missing.get(wire));
+  }
+
+  /** All routes by wire id, in natural order. */
+  public Map<String, Route> all() {
+    return Collections.unmodifiableMap(routes);
+  }
+
+  /** Where a contact or splice stands; empty when nothing says so. */
+  public Optional<Stand> standOf(Point point) {
+    return Optional.ofNullable(stands.of(point).stand());
+  }
+
+  /** How long wires are: as built, else as cut, else as routed. */
+  public WireLengths lengths() {
+    WireLengths given = WireLengths.given();
+    return wire ->
+        given
+            .of(wire)
+            .or(
+                () ->
+                    of(wire.id())
+                        .filter(route -> route.routedMm() > 0)
+                        .map(route -> new WireLength(route.routedMm(), route.basis(), "routed")));
+  }
+
+  /** The id of the loom of a wire; empty when it is loose. */
+  static String loomOf(Wire wire) {
+    return Objects.requireNonNullElse(wire.loom(), "");
+  }
+}
