@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.OpenOption;
@@ -14,16 +13,13 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.tugtest.read.ReadLimits;
-import org.tugtest.read.SourceFiles;
-import org.tugtest.text.Nearest;
 
 /**
  * The files below the harness folder and the library folders. Folders are listed once; contents are
  * read when asked for. Nothing is followed out of the folders, and no symbolic link inside them.
  */
-public final class DiskFiles implements SourceFiles {
+public final class DiskFiles implements HarnessFiles {
   private static final OpenOption[] PLAIN_FILE = {
     StandardOpenOption.READ, LinkOption.NOFOLLOW_LINKS
   };
@@ -56,56 +52,31 @@ public final class DiskFiles implements SourceFiles {
     return chosen;
   }
 
-  /** Every file that could have been chosen, sorted by path. */
+  @Override
   public List<String> all() {
     return listing.paths();
   }
 
-  /** What a person should know of the folders, each a sentence. */
+  @Override
   public List<String> remarks() {
     return listing.remarks();
   }
 
   @Override
   public Content open(String path) {
-    if (!plain(path)) {
-      return new Content.Refused(
-          "is no relative path with / between its names",
-          "Write it relative to the file that uses it, with /.");
+    Optional<Content.Refused> refused = Refusals.ofPath(folders, path);
+    if (refused.isPresent()) {
+      return refused.get();
     }
-    Path file;
+    Path file = folders.at(path);
     try {
-      file = folders.harness().resolve(path).normalize();
-    } catch (InvalidPathException cannotBe) {
-      return new Content.Refused(
-          "is no path that this system knows", "Use letters, digits, - and _ in names of files.");
-    }
-    Optional<Path> folder = folders.holding(file);
-    if (folder.isEmpty()) {
-      return new Content.Refused(
-          "lies outside the harness folder and the library folders",
-          "Move the file into one of them, or add its folder to tugtest.libraryDirectories.");
-    }
-    String straight = folders.pathOf(file);
-    if (!straight.equals(path)) {
-      return new Content.Refused(
-          "leaves the harness folder and comes back", "Write \"" + straight + "\".");
-    }
-    try {
-      return inside(path, folder.get(), file);
+      return inside(path, folders.holding(file).orElseThrow(), file);
     } catch (NoSuchFileException gone) {
-      return notThere(path);
+      return Refusals.notThere(path, listing.paths());
     } catch (IOException failed) {
       return new Content.Refused(
           "cannot be read: " + reason(failed), "Make the file readable and run again.");
     }
-  }
-
-  private static boolean plain(String path) {
-    if (path.isEmpty() || path.indexOf('\\') >= 0 || path.indexOf('\0') >= 0) {
-      return false;
-    }
-    return Stream.of(path.split("/", -1)).noneMatch(name -> name.isEmpty() || name.equals("."));
   }
 
   private Content inside(String path, Path folder, Path file) throws IOException {
@@ -118,7 +89,7 @@ public final class DiskFiles implements SourceFiles {
         return link(step, last);
       }
       if (!last && !attributes.isDirectory()) {
-        return notThere(path);
+        return Refusals.notThere(path, listing.paths());
       }
       if (last && !attributes.isRegularFile()) {
         return new Content.Refused(
@@ -126,7 +97,7 @@ public final class DiskFiles implements SourceFiles {
             "Name a file of the harness.");
       }
       if (last && attributes.size() > limits.bytes()) {
-        return tooLong(attributes.size() + " bytes");
+        return Refusals.tooLong(attributes.size() + " bytes", limits);
       }
     }
     Content spelled = spelled(path, folder, file);
@@ -134,10 +105,11 @@ public final class DiskFiles implements SourceFiles {
   }
 
   private Content link(Path step, boolean last) {
+    if (last) {
+      return Refusals.link();
+    }
     return new Content.Refused(
-        last
-            ? "is a symbolic link; links are not followed"
-            : "lies below " + folders.pathOf(step) + ", a symbolic link; links are not followed",
+        "lies below " + folders.pathOf(step) + ", a symbolic link; links are not followed",
         "Put the file itself there, or add its folder to tugtest.libraryDirectories.");
   }
 
@@ -163,21 +135,14 @@ public final class DiskFiles implements SourceFiles {
     int most = Math.toIntExact(Math.min(limits.bytes(), Integer.MAX_VALUE - 16L));
     try (InputStream in = Files.newInputStream(file, PLAIN_FILE)) {
       byte[] bytes = in.readNBytes(most + 1);
-      return bytes.length > most ? tooLong("over " + most + " bytes") : new Content.Bytes(bytes);
+      if (bytes.length > most) {
+        return Refusals.tooLong("over " + most + " bytes", limits);
+      }
+      return LfsPointer.is(bytes)
+          ? new Content.Refused(
+              "is a pointer of Git LFS, not the file itself", "Fetch the file with: git lfs pull")
+          : new Content.Bytes(bytes);
     }
-  }
-
-  private Content tooLong(String length) {
-    return new Content.Refused(
-        "is " + length + " long; at most " + limits.bytes() + " are read",
-        "Split the file, and name the pieces under \"uses\".");
-  }
-
-  private Content notThere(String path) {
-    String near = Nearest.question(path, listing.paths());
-    return new Content.Refused(
-        near.isEmpty() ? "is not there" : "is not there; " + near,
-        "Correct the path, or add the file.");
   }
 
   private static BasicFileAttributes attributes(Path file) throws IOException {

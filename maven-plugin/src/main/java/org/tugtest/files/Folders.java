@@ -66,8 +66,17 @@ public record Folders(Path harness, List<Path> libraries, List<Path> leftOut) {
         .max(java.util.Comparator.comparingInt(Path::getNameCount));
   }
 
+  /**
+   * The place that a path from the harness folder leads to, inside the folders or not.
+   *
+   * @throws java.nio.file.InvalidPathException when this system knows no such path
+   */
+  public Path at(String path) {
+    return harness.resolve(path).normalize();
+  }
+
   /** The path of a file from the harness folder, with {@code /}. */
-  String pathOf(Path file) {
+  public String pathOf(Path file) {
     return slashed(harness.relativize(file));
   }
 

@@ -1,45 +1,43 @@
 package org.tugtest.git;
 
-import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.util.HashMap;
-import java.util.LinkedHashSet;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import org.eclipse.jgit.lib.Constants;
-import org.eclipse.jgit.lib.ObjectId;
-import org.eclipse.jgit.lib.ObjectInserter;
+import java.util.stream.Collectors;
+import org.eclipse.jgit.errors.MissingObjectException;
 import org.eclipse.jgit.lib.Repository;
-import org.eclipse.jgit.revwalk.RevCommit;
-import org.eclipse.jgit.revwalk.RevWalk;
 import org.eclipse.jgit.storage.file.FileRepositoryBuilder;
-import org.eclipse.jgit.treewalk.TreeWalk;
-import org.eclipse.jgit.treewalk.filter.PathFilterGroup;
 import org.tugtest.files.DiskFiles;
 import org.tugtest.files.Folders;
-import org.tugtest.read.SourceFiles.Content;
+import org.tugtest.files.Scope;
 
 /** The git work tree that holds a folder. It is only read; nothing is written to the repository. */
 public final class WorkTree implements AutoCloseable {
+  private static final String SHA_1 = "sha1";
   private final Repository repository;
   private final Path top;
+  private final Revisions revisions;
 
-  private WorkTree(Repository repository, Path top) {
+  private WorkTree(Repository repository, Path top, Environment environment) {
     this.repository = repository;
     this.top = top;
+    this.revisions = new Revisions(repository, environment);
+  }
+
+  /** Opens the innermost work tree around {@code folder}, outside any hook. */
+  public static Optional<WorkTree> around(Path folder) throws IOException {
+    return around(folder, Environment.EMPTY);
   }
 
   /**
    * Opens the innermost work tree around {@code folder}, which need not exist.
    *
+   * @param environment where git tells its hooks which index holds the content of the commit
    * @return empty when no folder above it is a work tree
    * @throws IOException when there is one that cannot be read; the message is a whole sentence
    */
-  public static Optional<WorkTree> around(Path folder) throws IOException {
+  public static Optional<WorkTree> around(Path folder, Environment environment) throws IOException {
     QuietReader.install();
     Path from = folder.toAbsolutePath().normalize();
     while (!Files.isDirectory(from)) {
@@ -50,32 +48,56 @@ public final class WorkTree implements AutoCloseable {
       from = parent;
     }
     FileRepositoryBuilder builder = new FileRepositoryBuilder().findGitDir(from.toFile());
-    if (builder.getGitDir() == null) {
+    if (builder.getGitDir() == null && !toldBy(environment, builder, from)) {
       return Optional.empty();
     }
-    return open(builder);
+    return open(builder, environment);
   }
 
-  private static Optional<WorkTree> open(FileRepositoryBuilder builder) throws IOException {
+  /** A repository whose folder lies elsewhere, as git tells its hooks. */
+  private static boolean toldBy(
+      Environment environment, FileRepositoryBuilder builder, Path folder) {
+    Optional<Path> own = environment.get("GIT_DIR").map(Path::of);
+    Optional<Path> tree = environment.get("GIT_WORK_TREE").map(Path::of);
+    if (own.isEmpty() || tree.isEmpty() || !own.get().isAbsolute()) {
+      return false;
+    }
+    if (!folder.startsWith(tree.get().normalize())) {
+      return false;
+    }
+    builder.setGitDir(own.get().toFile()).setWorkTree(tree.get().normalize().toFile());
+    return true;
+  }
+
+  private static Optional<WorkTree> open(FileRepositoryBuilder builder, Environment environment)
+      throws IOException {
     Repository repository;
     try {
-      repository = builder.setMustExist(true).build();
+      builder.setMustExist(true).setup();
+      if (!builder.getGitDir().isDirectory()) {
+        throw new IOException(builder.getGitDir() + " is not there");
+      }
+      if (builder.isBare() || builder.getWorkTree() == null) {
+        return Optional.empty();
+      }
+      Path top = builder.getWorkTree().toPath();
+      environment
+          .get("GIT_INDEX_FILE")
+          .ifPresent(index -> builder.setIndexFile(top.resolve(index).toFile()));
+      repository = builder.build();
     } catch (IOException | IllegalArgumentException broken) {
       throw new IOException("git's own folder cannot be read: " + broken.getMessage(), broken);
     }
     boolean kept = false;
     try {
-      if (repository.isBare()) {
-        return Optional.empty();
-      }
       String objects = repository.getConfig().getString("extensions", null, "objectFormat");
-      if (objects != null && !objects.equalsIgnoreCase("sha1")) {
+      if (objects != null && !objects.equalsIgnoreCase(SHA_1)) {
         throw new IOException(
             "this repository names its objects by " + objects + ", which is not supported yet");
       }
-      File top = repository.getWorkTree();
+      Path top = repository.getWorkTree().toPath().toAbsolutePath().normalize();
       kept = true;
-      return Optional.of(new WorkTree(repository, top.toPath().toAbsolutePath().normalize()));
+      return Optional.of(new WorkTree(repository, top, environment));
     } finally {
       if (!kept) {
         repository.close();
@@ -88,29 +110,63 @@ public final class WorkTree implements AutoCloseable {
     return top;
   }
 
-  /**
-   * The commit that HEAD names.
-   *
-   * @return empty before the first commit
-   * @throws IOException when it cannot be read; the message is a whole sentence
-   */
+  /** Its commits. */
+  public Revisions revisions() {
+    return revisions;
+  }
+
+  /** The commit that HEAD names; see {@link Revisions#head}. */
   public Optional<Commit> head() throws IOException {
-    try (RevWalk walk = new RevWalk(repository)) {
-      ObjectId id = repository.resolve(Constants.HEAD + "^{commit}");
-      if (id == null) {
-        return Optional.empty();
-      }
-      RevCommit commit = walk.parseCommit(id);
-      LocalDate day =
-          commit
-              .getCommitterIdent()
-              .getWhenAsInstant()
-              .atZone(commit.getCommitterIdent().getZoneId())
-              .toLocalDate();
-      return Optional.of(new Commit(commit.name(), day));
+    return revisions.head();
+  }
+
+  /**
+   * The harness files of a commit.
+   *
+   * @param named what a person calls the commit
+   * @throws IOException when its folders cannot be read; the message is a whole sentence
+   */
+  public StoredFiles at(Commit commit, String named, Scope scope) throws IOException {
+    String fetch = fetch(named, scope.folders());
+    try {
+      return new StoredFiles(
+          repository,
+          top,
+          CommitListing.of(repository, top, commit, scope.folders()),
+          scope,
+          new StoredFiles.Source("at " + named, fetch));
+    } catch (MissingObjectException absent) {
+      throw new IOException(
+          "the folders of " + named + " are not in this clone; fetch them with: " + fetch, absent);
     } catch (IOException broken) {
-      throw new IOException("git's HEAD cannot be read: " + broken.getMessage(), broken);
+      throw new IOException(
+          "the files of " + named + " cannot be listed: " + broken.getMessage(), broken);
     }
+  }
+
+  /**
+   * The harness files of the index: the content that the next commit would have. Inside a hook it
+   * is the index that git makes the commit from, which is another one for a commit of some paths.
+   *
+   * @throws IOException when the index cannot be read; the message is a whole sentence
+   */
+  public StoredFiles staged(Scope scope) throws IOException {
+    return new StoredFiles(
+        repository,
+        top,
+        IndexListing.of(repository, top, scope.folders()),
+        scope,
+        new StoredFiles.Source("in the index", fetch("HEAD", scope.folders())));
+  }
+
+  /** A command that reads all harness files of a commit, so that git fetches what is lacking. */
+  private String fetch(String named, Folders folders) {
+    String paths =
+        folders.all().stream()
+            .filter(folder -> folder.startsWith(top) && !folder.equals(top))
+            .map(folder -> " " + Folders.slashed(top.relativize(folder)))
+            .collect(Collectors.joining());
+    return "git archive -o /dev/null " + named + paths;
   }
 
   /**
@@ -119,74 +175,8 @@ public final class WorkTree implements AutoCloseable {
    *
    * @throws IOException when the commit's folders cannot be read
    */
-  public boolean differs(Commit commit, Folders folders, DiskFiles files) throws IOException {
-    Map<String, ObjectId> committed = committed(commit, folders);
-    Set<String> onDisk = new LinkedHashSet<>();
-    for (String path : files.all()) {
-      Path file = folders.harness().resolve(path).normalize();
-      if (file.startsWith(top)) {
-        String inTree = Folders.slashed(top.relativize(file));
-        onDisk.add(inTree);
-        if (!same(committed.get(inTree), files.open(path))) {
-          return true;
-        }
-      }
-    }
-    return !onDisk.equals(committed.keySet());
-  }
-
-  private static boolean same(@org.jspecify.annotations.Nullable ObjectId id, Content content) {
-    if (id == null || !(content instanceof Content.Bytes read)) {
-      return false;
-    }
-    return id.equals(blobId(read.bytes())) || id.equals(blobId(withoutReturns(read.bytes())));
-  }
-
-  private static ObjectId blobId(byte[] content) {
-    try (ObjectInserter.Formatter formatter = new ObjectInserter.Formatter()) {
-      return formatter.idFor(Constants.OBJ_BLOB, content);
-    }
-  }
-
-  /** The content with LF for each CRLF. */
-  private static byte[] withoutReturns(byte[] content) {
-    byte[] kept = new byte[content.length];
-    int length = 0;
-    for (int i = 0; i < content.length; i++) {
-      boolean dropped = content[i] == '\r' && i + 1 < content.length && content[i + 1] == '\n';
-      if (!dropped) {
-        kept[length++] = content[i];
-      }
-    }
-    return java.util.Arrays.copyOf(kept, length);
-  }
-
-  private Map<String, ObjectId> committed(Commit commit, Folders folders) throws IOException {
-    Map<String, ObjectId> found = new HashMap<>();
-    try (RevWalk walk = new RevWalk(repository);
-        TreeWalk tree = new TreeWalk(repository)) {
-      tree.addTree(walk.parseCommit(ObjectId.fromString(commit.id())).getTree());
-      tree.setRecursive(true);
-      Set<String> below = new LinkedHashSet<>();
-      for (Path folder : folders.all()) {
-        if (folder.startsWith(top)) {
-          below.add(Folders.slashed(top.relativize(folder)));
-        }
-      }
-      if (!below.isEmpty() && !below.contains("")) {
-        tree.setFilter(PathFilterGroup.createFromStrings(below));
-      }
-      while (tree.next()) {
-        boolean file = (tree.getRawMode(0) & 0170000) == 0100000;
-        if (file && folders.takes(top.resolve(tree.getPathString()))) {
-          found.put(tree.getPathString(), tree.getObjectId(0));
-        }
-      }
-      return found;
-    } catch (IOException missing) {
-      throw new IOException(
-          "the files cannot be compared with git's HEAD: " + missing.getMessage(), missing);
-    }
+  public boolean differs(Commit commit, Scope scope, DiskFiles files) throws IOException {
+    return !at(commit, "HEAD", scope).sameAs(files);
   }
 
   @Override

@@ -56,8 +56,7 @@ final class CheckRun {
       nothingToCheck(outcome);
       return;
     }
-    Seen seen =
-        Seen.of(around, place.folders(), files, today, Clock.system(ZoneId.systemDefault()));
+    Seen seen = Seen.of(around, place.scope(), files, today, Clock.system(ZoneId.systemDefault()));
     remark(files, seen);
     boolean whole = files.all().stream().filter(HarnessReader::isRoot).count() == roots.size();
     List<HarnessReport> checked = check(reader, catalog, selection, seen, roots, whole);

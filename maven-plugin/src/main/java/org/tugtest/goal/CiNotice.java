@@ -10,6 +10,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.apache.maven.plugin.logging.Log;
+import org.tugtest.git.Environment;
 import org.tugtest.report.Report;
 import org.tugtest.report.ReportWriter;
 import org.tugtest.report.github.WorkflowCommands;
@@ -19,7 +20,7 @@ import org.tugtest.report.github.WorkflowCommands;
  *
  * @param output takes whole lines for the standard output, which Maven must not put a level before
  */
-record CiNotice(CiSystem ci, Surroundings.Variables environment, Consumer<String> output, Log log) {
+record CiNotice(CiSystem ci, Environment environment, Consumer<String> output, Log log) {
   /** What a runner takes of one step's summary (actions/runner, FileCommandManager.cs). */
   private static final int MOST_SUMMARY_BYTES = 1 << 20;
 

@@ -2,6 +2,7 @@ package org.tugtest.goal;
 
 import java.util.List;
 import org.apache.maven.plugin.MojoExecutionException;
+import org.tugtest.git.Environment;
 
 /** The CI system that is told of findings. */
 enum CiSystem {
@@ -13,8 +14,7 @@ enum CiSystem {
   GITLAB;
 
   /** The one that {@code tugtest.annotations} asks for. */
-  static CiSystem of(String word, Surroundings.Variables environment)
-      throws MojoExecutionException {
+  static CiSystem of(String word, Environment environment) throws MojoExecutionException {
     List<String> known = List.of("auto", "github", "gitlab", "never");
     return switch (Words.oneOf("tugtest.annotations", word, known)) {
       case "github" -> GITHUB;
@@ -29,7 +29,7 @@ enum CiSystem {
     };
   }
 
-  private static boolean isTrue(Surroundings.Variables environment, String name) {
+  private static boolean isTrue(Environment environment, String name) {
     return environment.get(name).filter("true"::equals).isPresent();
   }
 }

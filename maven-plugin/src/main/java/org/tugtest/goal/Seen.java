@@ -11,6 +11,7 @@ import org.apache.maven.plugin.MojoExecutionException;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.files.DiskFiles;
 import org.tugtest.files.Folders;
+import org.tugtest.files.Scope;
 import org.tugtest.git.Commit;
 import org.tugtest.git.WorkTree;
 import org.tugtest.report.Revision;
@@ -30,8 +31,9 @@ record Seen(Revision revision, Path from, List<String> remarks) {
    * @param today the day that was asked for; null: that of the commit, else of the clock
    */
   static Seen of(
-      Surroundings around, Folders folders, DiskFiles files, @Nullable LocalDate today, Clock clock)
+      Surroundings around, Scope scope, DiskFiles files, @Nullable LocalDate today, Clock clock)
       throws MojoExecutionException {
+    Folders folders = scope.folders();
     Path project = folders.harness().startsWith(around.base()) ? around.base() : folders.harness();
     List<String> remarks = new ArrayList<>();
     try (Opened git = open(folders.harness(), remarks)) {
@@ -40,7 +42,7 @@ record Seen(Revision revision, Path from, List<String> remarks) {
         refuseOutside(around, folders, from);
       }
       Commit head = git.head(remarks);
-      boolean dirty = differs(git.tree(), head, folders, files, remarks);
+      boolean dirty = differs(git.tree(), head, scope, files, remarks);
       String commit = head == null ? null : head.id();
       return new Seen(
           new Revision(commit, dirty, day(today, head, clock), dayFrom(today, head, git)),
@@ -69,14 +71,14 @@ record Seen(Revision revision, Path from, List<String> remarks) {
   private static boolean differs(
       @Nullable WorkTree tree,
       @Nullable Commit head,
-      Folders folders,
+      Scope scope,
       DiskFiles files,
       List<String> remarks) {
     if (tree == null || head == null) {
       return tree != null;
     }
     try {
-      return tree.differs(head, folders, files);
+      return tree.differs(head, scope, files);
     } catch (IOException missing) {
       remarks.add(missing.getMessage() + "; they are taken as changed");
       return true;

@@ -1,11 +1,14 @@
 package org.tugtest.goal;
 
 import java.nio.file.Path;
-import java.util.Optional;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Properties;
 import org.apache.maven.execution.MavenSession;
 import org.apache.maven.plugin.MojoExecution;
 import org.apache.maven.project.MavenProject;
 import org.tugtest.files.Folders;
+import org.tugtest.git.Environment;
 
 /**
  * Where and how Maven was started.
@@ -16,16 +19,12 @@ import org.tugtest.files.Folders;
  * @param target the project's build folder
  * @param version of this plugin
  * @param goals what to type before the name of a goal
- * @param environment how variables of the environment are looked up
+ * @param environment the variables it was started with
  */
 record Surroundings(
-    Path base, Path present, Path target, String version, String goals, Variables environment) {
-
-  /** Variables of the environment. */
-  interface Variables {
-    /** The value of a variable, when it is set and not blank. */
-    Optional<String> get(String name);
-  }
+    Path base, Path present, Path target, String version, String goals, Environment environment) {
+  /** How Maven begins the names of its copies of the environment's variables. */
+  private static final String VARIABLE = "env.";
 
   static Surroundings of(MavenSession session, MavenProject project, MojoExecution execution) {
     Path present = Path.of(session.getExecutionRootDirectory()).toAbsolutePath().normalize();
@@ -47,15 +46,18 @@ record Surroundings(
                 + ":"
                 + version
                 + ":";
-    return new Surroundings(
-        base,
-        present,
-        target.normalize(),
-        version,
-        goals,
-        name ->
-            Optional.ofNullable(session.getSystemProperties().getProperty("env." + name))
-                .filter(value -> !value.isBlank()));
+    return new Surroundings(base, present, target.normalize(), version, goals, variables(session));
+  }
+
+  private static Environment variables(MavenSession session) {
+    Map<String, String> variables = new HashMap<>();
+    Properties properties = session.getSystemProperties();
+    for (String name : properties.stringPropertyNames()) {
+      if (name.startsWith(VARIABLE)) {
+        variables.put(name.substring(VARIABLE.length()), properties.getProperty(name));
+      }
+    }
+    return new Environment(variables);
   }
 
   /** The path of a parameter. */

@@ -101,7 +101,7 @@ final class TidyRun {
   /** Takes out waivers that do nothing in any root that has them. */
   void removeIdleWaivers() throws MojoExecutionException {
     Seen seen =
-        Seen.of(around, place.folders(), roots.files(), null, Clock.system(ZoneId.systemDefault()));
+        Seen.of(around, place.scope(), roots.files(), null, Clock.system(ZoneId.systemDefault()));
     Map<String, Set<String>> idle =
         IdleWaivers.in(roots.read(), TeamRules.catalog(), seen.revision().today());
     idle.forEach(

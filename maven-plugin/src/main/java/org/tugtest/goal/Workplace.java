@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.tugtest.files.Choice;
 import org.tugtest.files.DiskFiles;
 import org.tugtest.files.Folders;
+import org.tugtest.files.Scope;
 import org.tugtest.read.ReadLimits;
 
 /**
@@ -46,7 +47,12 @@ record Workplace(Folders folders, Choice choice, Path output) {
     return values == null ? List.of() : values.stream().filter(text -> !text.isBlank()).toList();
   }
 
-  /** Lists the files. */
+  /** The files that may belong to a harness. */
+  Scope scope() {
+    return new Scope(folders, choice, ReadLimits.STANDARD);
+  }
+
+  /** Lists the files on disk. */
   DiskFiles files() throws MojoExecutionException {
     try {
       return DiskFiles.of(folders, choice, ReadLimits.STANDARD);

@@ -113,6 +113,16 @@ class DiskFilesTest {
   }
 
   @Test
+  void refusesAPointerThatGitLfsLeftInPlaceOfTheFile() throws IOException {
+    write("a.json");
+    Files.writeString(
+        harness.resolve("a.json"), "version https://git-lfs.github.com/spec/v1\noid sha256:ab\n");
+
+    assertThat(refused("a.json").message())
+        .isEqualTo("is a pointer of Git LFS, not the file itself");
+  }
+
+  @Test
   void refusesARoundTrip() throws IOException {
     write("a.json");
 

@@ -23,6 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tugtest.files.Choice;
 import org.tugtest.files.DiskFiles;
 import org.tugtest.files.Folders;
+import org.tugtest.files.Scope;
 import org.tugtest.read.ReadLimits;
 
 class WorkTreeTest {
@@ -151,9 +152,9 @@ class WorkTreeTest {
     try (WorkTree tree = tree(top)) {
       Commit head = tree.head().orElseThrow();
       Folders folders = new Folders(top, List.of(), List.of());
-      assertThat(tree.differs(head, folders, files(folders))).isFalse();
+      assertThat(tree.differs(head, scope(folders), files(folders))).isFalse();
       Files.writeString(top.resolve("other.json"), "[]");
-      assertThat(tree.differs(head, folders, files(folders))).isTrue();
+      assertThat(tree.differs(head, scope(folders), files(folders))).isTrue();
     }
   }
 
@@ -193,7 +194,7 @@ class WorkTreeTest {
       assertThat(clone.resolve(".git/shallow")).exists();
       assertThat(tree.head()).map(Commit::id).contains(id);
       Folders folders = new Folders(clone.resolve("car/harness"), List.of(), List.of());
-      assertThat(tree.differs(tree.head().orElseThrow(), folders, files(folders))).isFalse();
+      assertThat(tree.differs(tree.head().orElseThrow(), scope(folders), files(folders))).isFalse();
     }
   }
 
@@ -273,7 +274,7 @@ class WorkTreeTest {
     public static void main(String[] folder) throws IOException {
       Folders folders = new Folders(Path.of(folder[0]), List.of(), List.of());
       try (WorkTree tree = tree(folders.harness())) {
-        boolean differs = tree.differs(tree.head().orElseThrow(), folders, files(folders));
+        boolean differs = tree.differs(tree.head().orElseThrow(), scope(folders), files(folders));
         System.out.print(differs + "\n");
       }
     }
@@ -291,12 +292,16 @@ class WorkTreeTest {
   private boolean differs(Path... libraries) throws IOException {
     try (WorkTree tree = tree(harness)) {
       Folders folders = new Folders(harness, List.of(libraries), List.of());
-      return tree.differs(tree.head().orElseThrow(), folders, files(folders));
+      return tree.differs(tree.head().orElseThrow(), scope(folders), files(folders));
     }
   }
 
   private static WorkTree tree(Path folder) throws IOException {
     return WorkTree.around(folder).orElseThrow();
+  }
+
+  private static Scope scope(Folders folders) {
+    return new Scope(folders, Choice.ALL, ReadLimits.STANDARD);
   }
 
   private static DiskFiles files(Folders folders) throws IOException {
