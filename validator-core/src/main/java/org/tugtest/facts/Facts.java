@@ -12,6 +12,9 @@ import org.tugtest.network.Network;
 import org.tugtest.network.Sides;
 import org.tugtest.network.WireLengths;
 import org.tugtest.network.Wiring;
+import org.tugtest.network.WorkingResistances;
+import org.tugtest.operate.AmbientTemperature;
+import org.tugtest.operate.Operating;
 import org.tugtest.read.ReadHarness;
 import org.tugtest.route.Routes;
 import org.tugtest.text.JsonPointer;
@@ -42,6 +45,7 @@ public final class Facts {
     final Lazy<Nets> nets;
     final Lazy<Sides> sides;
     final Lazy<Routes> routes;
+    final Lazy<Operating> operating;
 
     Computed(ReadHarness read) {
       Harness harness = read.harness();
@@ -54,6 +58,14 @@ public final class Facts {
       sides = new Lazy<>(() -> Sides.of(network.get()));
       routes =
           new Lazy<>(() -> Routes.of(harness, wiring.get(), fitting.get(), givenDefaults(read)));
+      operating =
+          new Lazy<>(
+              () ->
+                  Operating.of(
+                      harness,
+                      network.get(),
+                      new WorkingResistances(harness, fitting.get(), routes.get().lengths()),
+                      new AmbientTemperature(harness, wiring.get(), network.get())));
     }
 
     /** The fields that {@code defaults} of the root writes. */
@@ -190,5 +202,10 @@ public final class Facts {
   /** How long the wires are: as built, else as cut, else as routed. */
   public WireLengths lengths() {
     return routes().lengths();
+  }
+
+  /** Volts, currents and relay positions in every state. */
+  public Operating operating() {
+    return computed.operating.get();
   }
 }

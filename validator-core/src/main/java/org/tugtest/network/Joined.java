@@ -3,18 +3,20 @@ package org.tugtest.network;
 import java.util.Arrays;
 
 /** Numbers from 0 that are joined two by two (union by size, halved paths). */
-final class Joined {
+public final class Joined {
   private final int[] parent;
   private final int[] size;
 
-  Joined(int count) {
+  /** So many numbers, none joined to another. */
+  public Joined(int count) {
     parent = new int[count];
     size = new int[count];
     Arrays.setAll(parent, i -> i);
     Arrays.fill(size, 1);
   }
 
-  int find(int number) {
+  /** The number that stands for all that are joined to this one. */
+  public int find(int number) {
     int at = number;
     while (parent[at] != at) {
       parent[at] = parent[parent[at]];
@@ -23,7 +25,8 @@ final class Joined {
     return at;
   }
 
-  void join(int one, int other) {
+  /** Joins two numbers and all that are joined to either. */
+  public void join(int one, int other) {
     int a = find(one);
     int b = find(other);
     if (a == b) {
@@ -36,7 +39,7 @@ final class Joined {
   }
 
   /** For every number its group; groups are counted from 0 in the order of their least numbers. */
-  int[] numbered() {
+  public int[] numbered() {
     int[] groupOfRoot = new int[parent.length];
     Arrays.fill(groupOfRoot, -1);
     int[] groups = new int[parent.length];

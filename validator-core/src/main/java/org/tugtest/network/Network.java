@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +25,7 @@ public final class Network {
   private final List<Point> points = new ArrayList<>();
   private final Map<Point, Integer> indexes = new HashMap<>();
   private final List<Edge> edges = new ArrayList<>();
+  private final IdentityHashMap<Edge, Integer> numbers = new IdentityHashMap<>();
   private final List<Edge.OfElement> sources = new ArrayList<>();
   private final List<Subject> unplaced = new ArrayList<>();
   private final int[] firstAt;
@@ -72,6 +74,11 @@ public final class Network {
   /** Everything that lies between two different points. */
   public List<Edge> edges() {
     return Collections.unmodifiableList(edges);
+  }
+
+  /** Where an edge of this network stands in {@link #edges}; -1 for any other. */
+  public int number(Edge edge) {
+    return numbers.getOrDefault(edge, -1);
   }
 
   /** What lies at a point. */
@@ -200,6 +207,7 @@ public final class Network {
 
   private void add(Edge edge) {
     if (!edge.a().equals(edge.b())) {
+      numbers.put(edge, edges.size());
       edges.add(edge);
     }
   }

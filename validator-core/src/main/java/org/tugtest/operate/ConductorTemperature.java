@@ -1,0 +1,10 @@
+package org.tugtest.operate;
+
+import org.tugtest.model.Wire;
+
+/** How warm the conductor of a wire is. */
+@FunctionalInterface
+public interface ConductorTemperature {
+  /** The temperature of a wire's conductor, in degrees Celsius. */
+  double celsius(Wire wire);
+}

@@ -1,0 +1,188 @@
+package org.tugtest.operate;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.tugtest.finding.Basis;
+import org.tugtest.model.Element;
+import org.tugtest.model.Harness;
+import org.tugtest.network.Edge;
+import org.tugtest.network.Network;
+import org.tugtest.network.Resistance;
+import org.tugtest.network.WorkingResistances;
+import org.tugtest.solve.Branch;
+import org.tugtest.solve.Circuit;
+
+/**
+ * The circuit of a harness in one state. Its nodes are the points of the network and its branches
+ * the edges, by the same numbers.
+ */
+final class Drawn {
+  private static final double SOURCE_OHMS = 0.01;
+  private static final double CHARGE_TIMES = 20;
+  private static final double PULL_IN = 0.6;
+  private static final double DROP_OUT = 0.15;
+  private static final double FLOOR = 0.5;
+  private final Harness harness;
+  private final Network network;
+  private final WorkingResistances resistances;
+  private final ConductorTemperature temperature;
+  private final Intent intent;
+  private final Map<String, Integer> coils = new HashMap<>();
+  private final List<Branch> branches = new ArrayList<>();
+  private final List<Resistance> figures = new ArrayList<>();
+
+  Drawn(
+      Harness harness,
+      Network network,
+      WorkingResistances resistances,
+      ConductorTemperature temperature,
+      Intent intent) {
+    this.harness = harness;
+    this.network = network;
+    this.resistances = resistances;
+    this.temperature = temperature;
+    this.intent = intent;
+    List<Edge> edges = network.edges();
+    for (int i = 0; i < edges.size(); i++) {
+      if (edges.get(i) instanceof Edge.OfElement inside
+          && inside.element() instanceof Element.Coil coil
+          && some(coil.ohms())) {
+        coils.put(inside.text(), i);
+      }
+    }
+    edges.forEach(this::add);
+  }
+
+  Circuit circuit() {
+    return new Circuit(network.points().size(), branches);
+  }
+
+  /** What the branch of each edge rests on. */
+  List<Resistance> figures() {
+    return figures;
+  }
+
+  private void add(Edge edge) {
+    int a = network.index(edge.a());
+    int b = network.index(edge.b());
+    if (!(edge instanceof Edge.OfElement inside)) {
+      double celsius =
+          edge instanceof Edge.OfWire wire ? temperature.celsius(wire.wire()) : Double.NaN;
+      add(a, b, resistances.of(edge, celsius));
+      return;
+    }
+    Element element = inside.element();
+    if (element instanceof Element.Source source) {
+      addSource(inside, source, a, b);
+    } else if (element instanceof Element.Load load) {
+      addLoad(inside, load, a, b);
+    } else if (element instanceof Element.Coil coil) {
+      addCoil(coil, a, b);
+    } else if (element instanceof Element.Contact contact) {
+      addContact(inside, contact, a, b);
+    } else if (element instanceof Element.Diode diode) {
+      Resistance figure = resistances.of(edge, 0);
+      add(new Branch.Diode(a, b, diode.volts(), figure.ohms()), figure.basis(), "");
+    } else if (inside.fitted()) {
+      add(a, b, resistances.of(edge, 0));
+    } else {
+      open(a, b, "");
+    }
+  }
+
+  private void add(int a, int b, Resistance figure) {
+    branches.add(new Branch.Resistor(a, b, figure.ohms()));
+    figures.add(figure);
+  }
+
+  private void add(Branch branch, Basis basis, String missing) {
+    branches.add(branch);
+    figures.add(new Resistance(0, basis, missing));
+  }
+
+  private void open(int a, int b, String missing) {
+    add(new Branch.Open(a, b), Basis.GIVEN, missing);
+  }
+
+  private void addSource(Edge.OfElement edge, Element.Source source, int a, int b) {
+    if (!intent.gives(edge)) {
+      open(a, b, "");
+      return;
+    }
+    Double given = intent.openVolts(edge).orElse(null);
+    double volts = given == null ? harness.defaults().nominalV() : given;
+    double ohms = some(source.ohms()) ? source.ohms() : SOURCE_OHMS;
+    double charge = some(source.chargeOhms()) ? source.chargeOhms() : CHARGE_TIMES * ohms;
+    double most = some(source.maxA()) ? source.maxA() : Double.POSITIVE_INFINITY;
+    Basis basis = given != null && some(source.ohms()) ? Basis.GIVEN : Basis.COMMON_PRACTICE;
+    add(
+        new Branch.Source(a, b, volts, ohms, charge, most, source.generator()),
+        basis,
+        given == null ? "its volts" : "");
+  }
+
+  private void addLoad(Edge.OfElement edge, Element.Load load, int a, int b) {
+    if (load.use() == Element.Load.Use.INTERNAL && !intent.wanted(edge)) {
+      open(a, b, "");
+      return;
+    }
+    double nominal = harness.defaults().nominalV();
+    double floor = some(load.minV()) ? load.minV() : FLOOR * nominal;
+    Double watts = load.watts();
+    if (some(load.ohms())) {
+      add(new Branch.Resistor(a, b, load.ohms()), Basis.GIVEN, "");
+    } else if (watts != null && some(load.atVolts()) && watts > 0) {
+      add(new Branch.Resistor(a, b, load.atVolts() * load.atVolts() / watts), Basis.GIVEN, "");
+    } else if (watts != null && watts >= 0) {
+      add(new Branch.Load(a, b, watts, true, floor), Basis.GIVEN, "");
+    } else if (load.amps() != null && load.amps() >= 0) {
+      add(new Branch.Load(a, b, load.amps(), false, floor), Basis.GIVEN, "");
+    } else {
+      open(a, b, "what it draws");
+    }
+  }
+
+  private void addCoil(Element.Coil coil, int a, int b) {
+    if (!some(coil.ohms())) {
+      open(a, b, "its ohms");
+      return;
+    }
+    double nominal = harness.defaults().nominalV();
+    boolean given = coil.pullInV() != null && coil.dropOutV() != null;
+    double pullIn = coil.pullInV() == null ? PULL_IN * nominal : coil.pullInV();
+    double dropOut = coil.dropOutV() == null ? DROP_OUT * nominal : coil.dropOutV();
+    add(
+        new Branch.Coil(a, b, coil.ohms(), Math.max(0, pullIn), Math.max(0, dropOut)),
+        given ? Basis.GIVEN : Basis.COMMON_PRACTICE,
+        "");
+  }
+
+  private void addContact(Edge.OfElement edge, Element.Contact contact, int a, int b) {
+    Resistance figure = resistances.of(edge, 0);
+    Boolean set = intent.setByItself(edge).orElse(null);
+    Integer coil = contact.coil() == null ? null : coils.get(edge.device() + "." + contact.coil());
+    if (set == null && coil != null) {
+      branches.add(new Branch.Contact(a, b, figure.ohms(), coil, contact.restClosed()));
+      figures.add(figure);
+      return;
+    }
+    boolean closed =
+        set != null
+            ? set
+            : contact.coil() != null
+                ? contact.restClosed()
+                : contact.closedIn().contains(intent.position(edge.device()));
+    if (closed) {
+      add(a, b, figure);
+    } else {
+      open(a, b, "");
+    }
+  }
+
+  private static boolean some(@Nullable Double value) {
+    return value != null && value > 0 && !value.isInfinite();
+  }
+}

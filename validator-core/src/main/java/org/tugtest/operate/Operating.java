@@ -1,0 +1,87 @@
+package org.tugtest.operate;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.tugtest.model.Harness;
+import org.tugtest.model.State;
+import org.tugtest.network.Network;
+import org.tugtest.network.WorkingResistances;
+import org.tugtest.solve.Solution;
+import org.tugtest.solve.Solver;
+
+/** The operating points of a harness: one for each of its states, in the order of their names. */
+public final class Operating {
+  private final WorkingResistances resistances;
+  private final Map<String, OperatingPoint> points;
+
+  private Operating(WorkingResistances resistances, Map<String, OperatingPoint> points) {
+    this.resistances = resistances;
+    this.points = points;
+  }
+
+  /** Solves all states; a harness without states is solved as drawn. */
+  public static Operating of(
+      Harness harness,
+      Network network,
+      WorkingResistances resistances,
+      ConductorTemperature temperature) {
+    Map<String, OperatingPoint> solved = new LinkedHashMap<>();
+    List<@Nullable State> order = new ArrayList<>(inOrder(harness.states()));
+    if (order.isEmpty()) {
+      order.add(null);
+    }
+    for (State state : order) {
+      Intent intent = new Intent(harness, state);
+      Drawn drawn = new Drawn(harness, network, resistances, temperature, intent);
+      String from = state == null ? null : state.from();
+      OperatingPoint before = from == null ? null : solved.get(from);
+      Solution solution =
+          Solver.solve(drawn.circuit(), before == null ? null : before.solution().allPulled());
+      OperatingPoint point =
+          new OperatingPoint(state, network, intent, temperature, drawn.figures(), solution);
+      solved.put(point.state(), point);
+    }
+    Map<String, OperatingPoint> points = new LinkedHashMap<>();
+    harness.states().keySet().forEach(id -> points.put(id, solved.get(id)));
+    if (points.isEmpty()) {
+      points.putAll(solved);
+    }
+    return new Operating(resistances, points);
+  }
+
+  /** Every operating point. */
+  public List<OperatingPoint> all() {
+    return List.copyOf(points.values());
+  }
+
+  /** The operating point of a state; empty when there is no such state. */
+  public Optional<OperatingPoint> in(String state) {
+    return Optional.ofNullable(points.get(state));
+  }
+
+  /** The resistances that were reckoned with. */
+  public WorkingResistances resistances() {
+    return resistances;
+  }
+
+  /** States after those they are entered from; of a ring, the first by name starts afresh. */
+  private static List<State> inOrder(Map<String, State> states) {
+    Set<String> done = new LinkedHashSet<>();
+    for (State state : states.values()) {
+      List<String> way = new ArrayList<>();
+      String at = state.id();
+      while (at != null && states.containsKey(at) && !done.contains(at) && !way.contains(at)) {
+        way.add(0, at);
+        at = states.get(at).from();
+      }
+      done.addAll(way);
+    }
+    return done.stream().map(states::get).toList();
+  }
+}

@@ -1,0 +1,202 @@
+package org.tugtest.operate;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import org.tugtest.finding.Basis;
+import org.tugtest.model.Element;
+import org.tugtest.model.State;
+import org.tugtest.model.Wire;
+import org.tugtest.network.Edge;
+import org.tugtest.network.Network;
+import org.tugtest.network.Point;
+import org.tugtest.network.Resistance;
+import org.tugtest.solve.Branch;
+import org.tugtest.solve.Solution;
+import org.tugtest.solve.Trouble;
+
+/** Volts, currents and relay positions of a harness in one state. Immutable. */
+public final class OperatingPoint {
+  /** The state of a harness that names none. */
+  public static final String AS_DRAWN = "as drawn";
+
+  /** Current under which nothing is said to flow, in amperes. */
+  private static final double SOME_AMPS = 1e-6;
+
+  private final @Nullable State state;
+  private final Network network;
+  private final Intent intent;
+  private final ConductorTemperature temperature;
+  private final List<Resistance> figures;
+  private final Solution solution;
+
+  OperatingPoint(
+      @Nullable State state,
+      Network network,
+      Intent intent,
+      ConductorTemperature temperature,
+      List<Resistance> figures,
+      Solution solution) {
+    this.state = state;
+    this.network = network;
+    this.intent = intent;
+    this.temperature = temperature;
+    this.figures = List.copyOf(figures);
+    this.solution = solution;
+  }
+
+  /** The name of the state. */
+  public String state() {
+    return state == null ? AS_DRAWN : state.id();
+  }
+
+  /** Whether the state lasts less than two minutes. */
+  public boolean brief() {
+    return state != null && state.brief();
+  }
+
+  /** The state it is entered from. */
+  public Optional<String> from() {
+    return Optional.ofNullable(state).map(State::from);
+  }
+
+  /**
+   * Volts of a point against the minus of the first source of its island that is no generator, else
+   * of its first generator; empty where nothing is live or the harness has no such point.
+   */
+  public OptionalDouble volts(Point point) {
+    int at = network.index(point);
+    return at < 0 ? OptionalDouble.empty() : solution.volts(at);
+  }
+
+  /** Whether a point is on an island with a source that gives. */
+  public boolean powered(Point point) {
+    return volts(point).isPresent();
+  }
+
+  /** The current through an edge in amperes; {@code a} to {@code b} is positive. */
+  public double amps(Edge edge) {
+    return solution.amps(number(edge));
+  }
+
+  /** The power that goes into an edge, in watts; negative for a source that gives. */
+  public double watts(Edge edge) {
+    return solution.watts(number(edge));
+  }
+
+  /** Volts from {@code a} to {@code b} of an edge; 0 where one of them is not live. */
+  public double across(Edge edge) {
+    return solution.across(number(edge));
+  }
+
+  /** The temperature of a wire's conductor that was reckoned with, in degrees Celsius. */
+  public double celsius(Wire wire) {
+    return temperature.celsius(wire);
+  }
+
+  /** The resistance of an edge that was reckoned with; 0 ohms for a source, load, coil or diode. */
+  public Resistance resistance(Edge edge) {
+    return figures.get(number(edge));
+  }
+
+  /** Whether a contact is closed. */
+  public boolean closed(Edge.OfElement contact) {
+    Branch branch = branch(contact);
+    if (branch instanceof Branch.Contact moved) {
+      return moved.closed(solution.pulled(moved.coil()));
+    }
+    return branch instanceof Branch.Resistor;
+  }
+
+  /** Whether an edge lets current through as it stands: an open contact or empty way does not. */
+  public boolean conducts(Edge edge) {
+    if (edge instanceof Edge.OfElement inside && inside.element() instanceof Element.Contact) {
+      return closed(inside);
+    }
+    return !(branch(edge) instanceof Branch.Open);
+  }
+
+  /** Whether a coil is pulled. */
+  public boolean pulled(Edge.OfElement coil) {
+    return solution.pulled(number(coil));
+  }
+
+  /** Whether the state wants a load or coil to work. */
+  public boolean wanted(Edge.OfElement load) {
+    return intent.wanted(load);
+  }
+
+  /** Whether current flows through a load or coil. */
+  public boolean draws(Edge.OfElement load) {
+    return Math.abs(amps(load)) > SOME_AMPS;
+  }
+
+  /** The position of a device. */
+  public String position(String device) {
+    return intent.position(device);
+  }
+
+  /** What is wrong with the answer. */
+  public List<Trouble> troubles() {
+    return solution.troubles();
+  }
+
+  /** The edges that a trouble is about. */
+  public List<Edge> edges(Trouble trouble) {
+    return edges(trouble.branches());
+  }
+
+  /** The edges of these branches of the solution. */
+  public List<Edge> edges(List<Integer> branches) {
+    return branches.stream().map(network.edges()::get).toList();
+  }
+
+  /** The solution behind this; its nodes and branches are the network's points and edges. */
+  public Solution solution() {
+    return solution;
+  }
+
+  /**
+   * What the figures on the island of a point rest on.
+   *
+   * @param basis the weakest figure of all that carries current there
+   * @param standIns what carries current there though a part of its figure is not known
+   */
+  public record Rests(Basis basis, List<Edge> standIns) {
+    public Rests {
+      standIns = List.copyOf(standIns);
+    }
+  }
+
+  /** What the figures on the island of a point rest on. */
+  public Rests rests(Point point) {
+    int at = network.index(point);
+    Basis basis = Basis.GIVEN;
+    List<Edge> standIns = new ArrayList<>();
+    for (int i = 0; at >= 0 && i < figures.size(); i++) {
+      Edge edge = network.edges().get(i);
+      if (Math.abs(solution.amps(i)) > SOME_AMPS
+          && solution.oneIsland(at, network.index(edge.a()))) {
+        basis = basis.weaker(figures.get(i).basis());
+        if (!figures.get(i).known()) {
+          standIns.add(edge);
+        }
+      }
+    }
+    return new Rests(basis, standIns);
+  }
+
+  private Branch branch(Edge edge) {
+    return solution.circuit().branches().get(number(edge));
+  }
+
+  private int number(Edge edge) {
+    int number = network.number(edge);
+    if (number < 0) {
+      throw new IllegalArgumentException(edge.text() + " is not in this network");
+    }
+    return number;
+  }
+}

@@ -1,0 +1,125 @@
+package org.tugtest.solve;
+
+import java.util.Arrays;
+
+/**
+ * A network of linear pieces. Through branch {@code i} flows {@code siemens · (Va − Vb − emf) +
+ * amps} from {@code a} to {@code b}. An open branch has 0 siemens and 0 amps; one of {@link #METAL}
+ * siemens makes its two nodes one.
+ */
+public final class Linear {
+  /** The conductance of a branch without resistance. */
+  public static final double METAL = Double.POSITIVE_INFINITY;
+
+  private final int nodes;
+  private final int[] a;
+  private final int[] b;
+  private final double[] siemens;
+  private final double[] emf;
+  private final double[] amps;
+  private final Kind[] kinds;
+
+  /** What a branch is to its island. */
+  enum Kind {
+    /** A battery or the like: its minus ({@code b}) is what volts are held against. */
+    BATTERY,
+    /** A generator: the same where there is no battery. */
+    GENERATOR,
+    /** Neither. */
+    PASSIVE
+  }
+
+  /** A network in which every branch is open. */
+  Linear(Circuit circuit) {
+    int count = circuit.branches().size();
+    nodes = circuit.nodes();
+    a = new int[count];
+    b = new int[count];
+    siemens = new double[count];
+    emf = new double[count];
+    amps = new double[count];
+    kinds = new Kind[count];
+    for (int i = 0; i < count; i++) {
+      Branch branch = circuit.branches().get(i);
+      a[i] = branch.a();
+      b[i] = branch.b();
+      kinds[i] = Kind.PASSIVE;
+      if (branch instanceof Branch.Source source) {
+        kinds[i] = source.generator() ? Kind.GENERATOR : Kind.BATTERY;
+      }
+    }
+  }
+
+  private Linear(Linear same) {
+    nodes = same.nodes;
+    a = same.a;
+    b = same.b;
+    siemens = same.siemens.clone();
+    emf = same.emf.clone();
+    amps = same.amps.clone();
+    kinds = same.kinds;
+  }
+
+  /** How many nodes there are. */
+  public int nodes() {
+    return nodes;
+  }
+
+  /** How many branches there are. */
+  public int branches() {
+    return a.length;
+  }
+
+  /** One end of a branch. */
+  public int a(int branch) {
+    return a[branch];
+  }
+
+  /** The other end of a branch. */
+  public int b(int branch) {
+    return b[branch];
+  }
+
+  /** The conductance of a branch. */
+  public double siemens(int branch) {
+    return siemens[branch];
+  }
+
+  /** The volts at which nothing flows through a branch. */
+  public double emf(int branch) {
+    return emf[branch];
+  }
+
+  /** The current that flows through a branch whatever the volts. */
+  public double amps(int branch) {
+    return amps[branch];
+  }
+
+  /** Whether a branch makes its two nodes one. */
+  public boolean metal(int branch) {
+    return siemens[branch] == METAL;
+  }
+
+  /** Whether a branch holds its two ends together, with or without resistance. */
+  boolean joins(int branch) {
+    return siemens[branch] != 0;
+  }
+
+  Kind kind(int branch) {
+    return kinds[branch];
+  }
+
+  double[] allAmps() {
+    return Arrays.copyOf(amps, amps.length);
+  }
+
+  void set(int branch, double conductance, double volts, double current) {
+    siemens[branch] = conductance;
+    emf[branch] = volts;
+    amps[branch] = current;
+  }
+
+  Linear copy() {
+    return new Linear(this);
+  }
+}

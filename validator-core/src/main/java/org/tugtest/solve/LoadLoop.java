@@ -1,0 +1,113 @@
+package org.tugtest.solve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Volts and currents of a network with loads of constant power or current, from no-load volts
+ * downwards. Each round puts straight pieces in place of the loads: their present amps per volt,
+ * which never passes the highest answer, or their tangent (Newton), which comes to rest fast, for
+ * as long as the matrix stays positive definite and no load crosses its floor.
+ */
+final class LoadLoop {
+  private static final int MOST_ROUNDS = 200;
+  private static final double SETTLED = 1e-12;
+  private final List<Branch.Load> loads = new ArrayList<>();
+  private final List<Integer> numbers = new ArrayList<>();
+  private final double bound;
+
+  /**
+   * What came of it.
+   *
+   * @param flow volts and currents; empty when they cannot be computed
+   * @param settled whether the loads came to rest
+   * @param tangentFailed whether the loads had no tangent answer at some volts over the highest
+   *     answer: with all of them over their floors this proves that there is none
+   */
+  record Outcome(Optional<Flow> flow, boolean settled, boolean tangentFailed, int rounds) {}
+
+  LoadLoop(Circuit circuit) {
+    double sum = 0;
+    for (int i = 0; i < circuit.branches().size(); i++) {
+      Branch branch = circuit.branches().get(i);
+      if (branch instanceof Branch.Load load) {
+        loads.add(load);
+        numbers.add(i);
+      } else if (branch instanceof Branch.Source source) {
+        sum += Math.abs(source.volts());
+      }
+    }
+    bound = sum;
+  }
+
+  /** Writes loads at their least conductance into a network, for its structure. */
+  void lay(Linear linear) {
+    double[] at = new double[loads.size()];
+    java.util.Arrays.fill(at, bound);
+    lay(linear, at, false);
+  }
+
+  /** The loads, by number. */
+  List<Integer> numbers() {
+    return List.copyOf(numbers);
+  }
+
+  Outcome settle(Grid grid, Linear linear) {
+    double[] at = new double[loads.size()];
+    java.util.Arrays.fill(at, bound);
+    boolean tangentFailed = false;
+    boolean tangent = false;
+    Optional<Flow> flow = Optional.empty();
+    for (int round = 1; round <= MOST_ROUNDS; round++) {
+      flow = Optional.empty();
+      if (tangent) {
+        lay(linear, at, true);
+        flow = grid.solve(linear).filter(Flow::isFinite);
+        tangentFailed |= flow.isEmpty();
+        flow = flow.filter(found -> keepsSides(found, at));
+      }
+      if (flow.isEmpty()) {
+        lay(linear, at, false);
+        flow = grid.solve(linear).filter(Flow::isFinite);
+      }
+      if (flow.isEmpty()) {
+        return new Outcome(flow, false, tangentFailed, round);
+      }
+      double moved = 0;
+      for (int i = 0; i < at.length; i++) {
+        double next = flow.get().across(numbers.get(i));
+        moved = Math.max(moved, Math.abs(next - at[i]));
+        at[i] = next;
+      }
+      if (moved <= SETTLED * bound) {
+        return new Outcome(flow, true, tangentFailed, round);
+      }
+      tangent = true;
+    }
+    return new Outcome(flow, false, tangentFailed, MOST_ROUNDS);
+  }
+
+  private void lay(Linear linear, double[] at, boolean tangent) {
+    for (int i = 0; i < at.length; i++) {
+      Branch.Load load = loads.get(i);
+      double slope = tangent ? load.slope(at[i]) : load.siemens(at[i]);
+      double rest = tangent ? load.amps(at[i]) - slope * at[i] : 0;
+      linear.set(numbers.get(i), slope, 0, rest);
+    }
+  }
+
+  /** Whether every load stays on its side of its floor, and of zero, between two rounds. */
+  private boolean keepsSides(Flow flow, double[] before) {
+    for (int i = 0; i < before.length; i++) {
+      double floor = loads.get(i).floorV();
+      double now = flow.across(numbers.get(i));
+      if ((Math.abs(now) < floor) != (Math.abs(before[i]) < floor)
+          || now * before[i] < 0
+          || Math.abs(now) > bound * (1 + SETTLED)) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

@@ -1,0 +1,118 @@
+package org.tugtest.solve;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * Finds the pieces on which sources and diodes work for one set of relay contacts: all that are
+ * wrong change at once; after a set that was there before, only the one of the lowest number does
+ * (which ends, for resistances: Murty's least index rule).
+ */
+final class PieceLoop {
+  private final Circuit circuit;
+  private final LoadLoop loads;
+  private final boolean[] refused;
+
+  /**
+   * Volts and currents with these contacts.
+   *
+   * @param flow empty when they cannot be computed
+   */
+  record Outcome(
+      Optional<Flow> flow, Grid grid, Pieces pieces, List<Trouble> troubles, int rounds) {}
+
+  /**
+   * A loop for a circuit.
+   *
+   * @param refused sources that are left out
+   */
+  PieceLoop(Circuit circuit, boolean[] refused) {
+    this.circuit = circuit;
+    this.loads = new LoadLoop(circuit);
+    this.refused = refused.clone();
+  }
+
+  /** Solves the circuit with the relay contacts that these coils make, true being pulled. */
+  Outcome settle(boolean[] pulled) {
+    Linear linear = ContactSet.linear(circuit, pulled);
+    Pieces pieces = new Pieces(circuit, refused);
+    Set<String> seen = new HashSet<>();
+    boolean lowestOnly = false;
+    int rounds = 0;
+    int most = 100 + 4 * pieces.numbers().length;
+    for (int change = 0; ; change++) {
+      pieces.lay(linear);
+      loads.lay(linear);
+      if (pieces.unstrand(linear)) {
+        continue;
+      }
+      Grid grid = Grid.of(linear);
+      LoadLoop.Outcome outcome = loads.settle(grid, linear);
+      rounds += outcome.rounds();
+      List<Trouble> troubles = new ArrayList<>();
+      if (outcome.flow().isEmpty()) {
+        troubles.add(new Trouble.NotSolvable(sources()));
+        return new Outcome(outcome.flow(), grid, pieces, troubles, rounds);
+      }
+      Flow flow = outcome.flow().get();
+      List<Map<Integer, Pieces.Piece>> wrong = pieces.wrong(flow);
+      Map<Integer, Pieces.Piece> lifts = wrong.isEmpty() ? pieces.lifts(flow) : Map.of();
+      boolean again = !wrong.isEmpty() || !lifts.isEmpty();
+      boolean repeated = !wrong.isEmpty() && !seen.add(pieces.key());
+      if (!again || change > most || (repeated && lowestOnly)) {
+        if (!outcome.settled()) {
+          troubles.add(new Trouble.LoadsUnsettled(loads.numbers()));
+        }
+        if (!wrong.isEmpty()) {
+          troubles.add(new Trouble.PiecesUnsettled(numbers(wrong)));
+        }
+        return new Outcome(Optional.of(flow), grid, pieces, troubles, rounds);
+      }
+      if (repeated) {
+        lowestOnly = true;
+        seen.clear();
+      }
+      lifts.forEach(pieces::set);
+      if (lowestOnly && !wrong.isEmpty()) {
+        lowest(wrong).forEach(pieces::set);
+      } else {
+        wrong.forEach(changes -> changes.forEach(pieces::set));
+      }
+    }
+  }
+
+  private static Map<Integer, Pieces.Piece> lowest(List<Map<Integer, Pieces.Piece>> wrong) {
+    Map<Integer, Pieces.Piece> lowest = wrong.get(0);
+    for (Map<Integer, Pieces.Piece> changes : wrong) {
+      if (first(changes) < first(lowest)) {
+        lowest = changes;
+      }
+    }
+    return lowest;
+  }
+
+  private static int first(Map<Integer, Pieces.Piece> changes) {
+    return changes.keySet().iterator().next();
+  }
+
+  private static List<Integer> numbers(List<Map<Integer, Pieces.Piece>> wrong) {
+    Set<Integer> numbers = new TreeSet<>();
+    wrong.forEach(changes -> numbers.addAll(changes.keySet()));
+    return List.copyOf(numbers);
+  }
+
+  private List<Integer> sources() {
+    List<Integer> sources = new ArrayList<>();
+    for (int i = 0; i < circuit.branches().size(); i++) {
+      if (circuit.branches().get(i) instanceof Branch.Source && !refused[i]) {
+        sources.add(i);
+      }
+    }
+    return sources;
+  }
+}

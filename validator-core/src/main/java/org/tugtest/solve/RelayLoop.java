@@ -1,0 +1,205 @@
+package org.tugtest.solve;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Finds how relays rest. From a start all coils change at once, each with its own difference
+ * between pulling and letting go, until nothing changes. Where that goes round in a ring, one coil
+ * at a time changes, the lowest number first, as one of two like relays is always the faster.
+ */
+final class RelayLoop {
+  private static final int MOST_TRIED = 12;
+  private static final int MOST_KEPT = 64;
+  private final Circuit circuit;
+  private final PieceLoop inner;
+  private final int[] coils;
+  private final Map<String, PieceLoop.Outcome> known = new LinkedHashMap<>();
+  private int rounds;
+
+  /**
+   * How relays rest.
+   *
+   * @param pulled numbers of the coils that are pulled
+   */
+  record Outcome(List<Integer> pulled, PieceLoop.Outcome at, List<Trouble> troubles, int rounds) {}
+
+  /** Where one start leads. */
+  private record End(List<Integer> pulled, PieceLoop.Outcome at, List<List<Integer>> cycle) {
+    boolean rests() {
+      return cycle.isEmpty();
+    }
+  }
+
+  RelayLoop(Circuit circuit, PieceLoop inner) {
+    this.circuit = circuit;
+    this.inner = inner;
+    int[] all = new int[circuit.branches().size()];
+    int count = 0;
+    for (int i = 0; i < all.length; i++) {
+      if (circuit.branches().get(i) instanceof Branch.Coil) {
+        all[count++] = i;
+      }
+    }
+    coils = Arrays.copyOf(all, count);
+  }
+
+  /**
+   * How the relays rest.
+   *
+   * @param before the coils that were pulled in the state before; null: all released
+   */
+  Outcome settle(@Nullable List<Integer> before) {
+    boolean[] released = new boolean[circuit.branches().size()];
+    boolean[] all = released.clone();
+    for (int coil : coils) {
+      all[coil] = true;
+    }
+    List<End> ends = new ArrayList<>();
+    ends.add(follow(before == null ? released : flags(before)));
+    if (coils.length > 0) {
+      if (before != null) {
+        ends.add(follow(released));
+      }
+      ends.add(follow(all));
+    }
+    List<Trouble> troubles = new ArrayList<>();
+    End first = ends.get(0);
+    End taken = ends.stream().filter(End::rests).findFirst().orElse(null);
+    if (taken == null) {
+      taken = search(ends).orElse(null);
+    }
+    if (!first.rests()) {
+      troubles.add(new Trouble.Chatter(first.cycle(), taken != null));
+    }
+    End answer = taken == null ? first : taken;
+    holdsItself(answer, ends).ifPresent(troubles::add);
+    return new Outcome(answer.pulled(), answer.at(), troubles, rounds);
+  }
+
+  private Optional<Trouble> holdsItself(End taken, List<End> ends) {
+    Set<List<Integer>> sets = new LinkedHashSet<>();
+    sets.add(taken.pulled());
+    ends.stream().filter(End::rests).forEach(end -> sets.add(end.pulled()));
+    if (!taken.rests() || sets.size() < 2) {
+      return Optional.empty();
+    }
+    List<Integer> differ = new ArrayList<>();
+    for (int coil : coils) {
+      long in = sets.stream().filter(set -> set.contains(coil)).count();
+      if (in > 0 && in < sets.size()) {
+        differ.add(coil);
+      }
+    }
+    return Optional.of(new Trouble.HoldsItself(differ, List.copyOf(sets)));
+  }
+
+  private End follow(boolean[] start) {
+    End together = follow(start, false);
+    return together.rests() ? together : orElse(follow(start, true), together);
+  }
+
+  private static End orElse(End end, End other) {
+    return end.rests() ? end : other;
+  }
+
+  /** Goes on from a start until the relays rest or a set of pulled coils comes again. */
+  private End follow(boolean[] start, boolean oneByOne) {
+    boolean[] pulled = start.clone();
+    List<List<Integer>> steps = new ArrayList<>();
+    Map<List<Integer>, Integer> stepOf = new LinkedHashMap<>();
+    while (true) {
+      PieceLoop.Outcome at = solve(pulled);
+      boolean[] next = next(pulled, at, oneByOne);
+      if (Arrays.equals(pulled, next)) {
+        return new End(numbers(pulled), at, List.of());
+      }
+      List<Integer> step = numbers(pulled);
+      Integer before = stepOf.putIfAbsent(step, steps.size());
+      if (before != null) {
+        return new End(numbers(pulled), at, List.copyOf(steps.subList(before, steps.size())));
+      }
+      steps.add(step);
+      pulled = next;
+    }
+  }
+
+  private boolean[] next(boolean[] pulled, PieceLoop.Outcome at, boolean oneByOne) {
+    boolean[] next = pulled.clone();
+    for (int coil : coils) {
+      double volts = at.flow().map(flow -> volts(flow, coil)).orElse(0.0);
+      boolean now = ((Branch.Coil) circuit.branches().get(coil)).pulled(volts, pulled[coil]);
+      if (now != pulled[coil]) {
+        next[coil] = now;
+        if (oneByOne) {
+          return next;
+        }
+      }
+    }
+    return next;
+  }
+
+  private static double volts(Flow flow, int coil) {
+    return flow.across(coil);
+  }
+
+  private PieceLoop.Outcome solve(boolean[] pulled) {
+    String key = numbers(pulled).toString();
+    PieceLoop.Outcome outcome = known.get(key);
+    if (outcome == null) {
+      outcome = inner.settle(pulled);
+      rounds += outcome.rounds();
+      if (known.size() < MOST_KEPT) {
+        known.put(key, outcome);
+      }
+    }
+    return outcome;
+  }
+
+  /** A set of coils that rests though no start led to it; tried for few coils only. */
+  private Optional<End> search(List<End> ends) {
+    int[] open = coils;
+    if (open.length > MOST_TRIED) {
+      Set<Integer> restless = new LinkedHashSet<>();
+      ends.forEach(end -> restless.addAll(new Trouble.Chatter(end.cycle(), false).branches()));
+      open = restless.stream().mapToInt(Integer::intValue).sorted().toArray();
+    }
+    if (open.length > MOST_TRIED) {
+      return Optional.empty();
+    }
+    for (int set = 0; set < 1 << open.length; set++) {
+      boolean[] pulled = flags(ends.get(0).pulled());
+      for (int i = 0; i < open.length; i++) {
+        pulled[open[i]] = ((set >> i) & 1) == 1;
+      }
+      PieceLoop.Outcome at = solve(pulled);
+      if (Arrays.equals(pulled, next(pulled, at, false))) {
+        return Optional.of(new End(numbers(pulled), at, List.of()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean[] flags(List<Integer> pulled) {
+    boolean[] flags = new boolean[circuit.branches().size()];
+    pulled.forEach(coil -> flags[coil] = true);
+    return flags;
+  }
+
+  private static List<Integer> numbers(boolean[] pulled) {
+    List<Integer> numbers = new ArrayList<>();
+    for (int i = 0; i < pulled.length; i++) {
+      if (pulled[i]) {
+        numbers.add(i);
+      }
+    }
+    return numbers;
+  }
+}

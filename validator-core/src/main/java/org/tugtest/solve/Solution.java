@@ -1,0 +1,101 @@
+package org.tugtest.solve;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+
+/** Volts and currents of a circuit, how its relays rest, and what is wrong with the answer. */
+public final class Solution {
+  private final Circuit circuit;
+  private final @Nullable Flow flow;
+  private final List<Integer> pulled;
+  private final List<Trouble> troubles;
+  private final int rounds;
+
+  Solution(
+      Circuit circuit,
+      @Nullable Flow flow,
+      List<Integer> pulled,
+      List<Trouble> troubles,
+      int rounds) {
+    this.circuit = circuit;
+    this.flow = flow;
+    this.pulled = List.copyOf(pulled);
+    this.troubles = List.copyOf(troubles);
+    this.rounds = rounds;
+  }
+
+  /** What was solved. */
+  public Circuit circuit() {
+    return circuit;
+  }
+
+  /**
+   * Volts of a node against the minus of the first battery of its island, else of the first
+   * generator; empty on an island without a source.
+   */
+  public OptionalDouble volts(int node) {
+    Flow found = flow;
+    return found == null || !found.powered(node)
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(found.volts(node));
+  }
+
+  /** Volts from {@code a} to {@code b} of a branch; 0 when an end is on no powered island. */
+  public double across(int branch) {
+    Flow found = flow;
+    int a = circuit.branches().get(branch).a();
+    return found == null || !found.powered(a) || !found.inOneIsland(branch)
+        ? 0
+        : found.across(branch);
+  }
+
+  /** The current through a branch in amperes, {@code a} to {@code b}. */
+  public double amps(int branch) {
+    Flow found = flow;
+    return found == null ? 0 : found.amps(branch);
+  }
+
+  /** The power that goes into a branch, in watts; negative when it gives. */
+  public double watts(int branch) {
+    return across(branch) * amps(branch);
+  }
+
+  /** Whether two nodes are on one island. */
+  public boolean oneIsland(int a, int b) {
+    Flow found = flow;
+    return found != null && found.islands().islandOf(a) == found.islands().islandOf(b);
+  }
+
+  /** The number of the island of a node; islands are counted from 0. */
+  public int island(int node) {
+    Flow found = flow;
+    return found == null ? 0 : found.islands().islandOf(node);
+  }
+
+  /** Whether a coil is pulled. */
+  public boolean pulled(int coil) {
+    return pulled.contains(coil);
+  }
+
+  /** The coils that are pulled, by number. */
+  public List<Integer> allPulled() {
+    return pulled;
+  }
+
+  /** What is wrong with the answer; nothing in most cases. */
+  public List<Trouble> troubles() {
+    return troubles;
+  }
+
+  /** How many linear networks were solved. */
+  public int rounds() {
+    return rounds;
+  }
+
+  /** The last linear network that was solved; empty when there is no answer. */
+  public Optional<Linear> linear() {
+    return Optional.ofNullable(flow).map(Flow::linear);
+  }
+}

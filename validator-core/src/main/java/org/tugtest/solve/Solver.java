@@ -1,0 +1,73 @@
+package org.tugtest.solve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.tugtest.network.Joined;
+
+/**
+ * Solves circuits by nodal analysis: relays outside, in them the pieces of sources and diodes, in
+ * them the loads, each loop bounded. What has no answer is a {@link Trouble}, never an exception.
+ */
+public final class Solver {
+  private Solver() {}
+
+  /** Solves a circuit whose relays start released. */
+  public static Solution solve(Circuit circuit) {
+    return solve(circuit, null);
+  }
+
+  /**
+   * Solves a circuit.
+   *
+   * @param before numbers of the coils that were pulled before; null: none was
+   */
+  public static Solution solve(Circuit circuit, @Nullable List<Integer> before) {
+    List<Trouble> troubles = new ArrayList<>();
+    boolean[] refused = shorted(circuit, troubles);
+    RelayLoop.Outcome outcome =
+        new RelayLoop(circuit, new PieceLoop(circuit, refused)).settle(before);
+    troubles.addAll(outcome.troubles());
+    troubles.addAll(outcome.at().troubles());
+    outcome
+        .at()
+        .flow()
+        .ifPresent(flow -> troubles.addAll(new Collapses(circuit).in(flow, outcome.at().grid())));
+    return new Solution(
+        circuit,
+        outcome.at().flow().map(Flow::withMetal).orElse(null),
+        outcome.pulled(),
+        troubles,
+        outcome.rounds());
+  }
+
+  /**
+   * Sources whose both ends one piece of metal joins whatever the relays do. One alone gives what
+   * its own resistance lets through; where there are several on one piece they are left out.
+   */
+  private static boolean[] shorted(Circuit circuit, List<Trouble> troubles) {
+    Joined metal = new Joined(circuit.nodes());
+    for (Branch branch : circuit.branches()) {
+      if (branch instanceof Branch.Resistor resistor && resistor.ohms() < Branch.LEAST_OHMS) {
+        metal.join(branch.a(), branch.b());
+      }
+    }
+    Map<Integer, List<Integer>> shorted = new TreeMap<>();
+    for (int i = 0; i < circuit.branches().size(); i++) {
+      Branch branch = circuit.branches().get(i);
+      if (branch instanceof Branch.Source && metal.find(branch.a()) == metal.find(branch.b())) {
+        shorted.computeIfAbsent(metal.find(branch.a()), none -> new ArrayList<>()).add(i);
+      }
+    }
+    boolean[] refused = new boolean[circuit.branches().size()];
+    for (List<Integer> sources : shorted.values()) {
+      troubles.add(new Trouble.ShortedSources(sources));
+      if (sources.size() > 1) {
+        sources.forEach(i -> refused[i] = true);
+      }
+    }
+    return refused;
+  }
+}

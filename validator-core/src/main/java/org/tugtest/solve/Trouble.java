@@ -1,0 +1,87 @@
+package org.tugtest.solve;
+
+import java.util.List;
+
+/** Why a circuit has no answer, or more than one, or one that a person should know of. */
+public sealed interface Trouble {
+  /** The branches it is about, by number, ascending. */
+  List<Integer> branches();
+
+  /**
+   * Constant-power loads that what feeds them cannot feed: no volts exist at which they draw their
+   * watts, so they fall below their floor.
+   *
+   * @param mostWatts for a single load the greatest power that can reach it, E²/4R; not a number
+   *     for several together
+   */
+  record Collapse(List<Integer> branches, double mostWatts) implements Trouble {
+    public Collapse {
+      branches = List.copyOf(branches);
+    }
+  }
+
+  /** Loads whose volts did not come to rest within the bound of rounds. */
+  record LoadsUnsettled(List<Integer> branches) implements Trouble {
+    public LoadsUnsettled {
+      branches = List.copyOf(branches);
+    }
+  }
+
+  /** Diodes and sources that found no state in which each is right. */
+  record PiecesUnsettled(List<Integer> branches) implements Trouble {
+    public PiecesUnsettled {
+      branches = List.copyOf(branches);
+    }
+  }
+
+  /**
+   * Relays that come to no rest.
+   *
+   * @param cycle the coils that are pulled in each step, before it starts again
+   * @param restsElsewhere whether there is a steady set of coils all the same, which was not
+   *     reached by switching on
+   */
+  record Chatter(List<List<Integer>> cycle, boolean restsElsewhere) implements Trouble {
+    public Chatter {
+      cycle = cycle.stream().map(List::copyOf).toList();
+    }
+
+    /** The coils that do not stay as they are. */
+    @Override
+    public List<Integer> branches() {
+      return cycle.stream()
+          .flatMap(List::stream)
+          .distinct()
+          .filter(coil -> !cycle.stream().allMatch(step -> step.contains(coil)))
+          .sorted()
+          .toList();
+    }
+  }
+
+  /**
+   * Relays that rest in more than one way, depending on what was before.
+   *
+   * @param branches the coils that differ
+   * @param ends the coils that are pulled in each of the ways; the first is the one that was taken
+   */
+  record HoldsItself(List<Integer> branches, List<List<Integer>> ends) implements Trouble {
+    public HoldsItself {
+      branches = List.copyOf(branches);
+      ends = ends.stream().map(List::copyOf).toList();
+    }
+  }
+
+  /** Sources that metal shorts: both ends of each are one. Their island is not solved. */
+  record ShortedSources(List<Integer> branches) implements Trouble {
+    public ShortedSources {
+      branches = List.copyOf(branches);
+    }
+  }
+
+  /** The figures are too far apart for the arithmetic. */
+  record NotSolvable(List<Integer> branches) implements Trouble {
+    public NotSolvable {
+      branches = List.copyOf(branches);
+    }
+  }
+}
