@@ -1,0 +1,16 @@
+package org.tugtest.heat;
+
+/** The heat that a wire gives off for good, against the temperature of its conductor. */
+@FunctionalInterface
+public interface Cooling {
+  /** No heat is given off: what the adiabatic formula assumes. */
+  Cooling NONE = celsius -> 0;
+
+  /** Watts per metre at a conductor temperature in degrees Celsius; rising with it. */
+  double wattsPerM(double celsius);
+
+  /** This, with only a share of the current that it allows: in a bundle or a covering. */
+  default Cooling atFactor(double currentFactor) {
+    return celsius -> wattsPerM(celsius) * currentFactor * currentFactor;
+  }
+}
