@@ -1,0 +1,160 @@
+package org.tugtest.compare.change;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.tugtest.compare.entry.Renames;
+import org.tugtest.compare.match.WireEnds;
+import org.tugtest.model.Ref;
+import org.tugtest.model.Wire;
+import org.tugtest.table.Cited;
+import org.tugtest.text.Series;
+
+/** What became of a wire. Turned round in the files, it is the same wire. */
+final class WireWords {
+  private static final Set<String> GAUGE = Set.of("part", "areaMm2", "awg");
+  private final ChangeList list;
+  private final ChangeList.Entry entry;
+
+  WireWords(ChangeList list, ChangeList.Entry entry) {
+    this.list = list;
+    this.entry = entry;
+  }
+
+  void say(Wire raw, Wire translated, Wire now) {
+    boolean turned = WireEnds.of(translated, Renames.NONE).turned(WireEnds.of(now, Renames.NONE));
+    Wire old = turned ? turn(raw) : raw;
+    List<FieldDiff> diffs = FieldDiff.between(old, turned ? turn(translated) : translated, now);
+    if (diffs.stream().anyMatch(diff -> GAUGE.contains(diff.head()))) {
+      gauge(old, now, diffs);
+    }
+    for (FieldDiff diff : diffs) {
+      switch (diff.head()) {
+        case "from", "to" -> moved(diff);
+        case "part", "areaMm2", "awg" -> {}
+        case "colour" -> coloured(diff);
+        case "via" -> routed(old, now, diff);
+        case "cutMm", "builtMm" -> {
+          if (FieldWords.ofNumbers(diff)) {
+            FieldWords.length(list, entry, diff);
+          } else {
+            FieldWords.field(list, ChangeKind.OTHER, entry, diff);
+          }
+        }
+        default -> FieldWords.field(list, ChangeKind.OTHER, entry, diff);
+      }
+    }
+  }
+
+  private void moved(FieldDiff diff) {
+    Ref was = (Ref) diff.raw();
+    Ref is = (Ref) diff.now();
+    list.add(
+        ChangeKind.RE_PINNED,
+        entry,
+        diff.path(),
+        was == null ? null : was.text(),
+        is == null ? null : is.text(),
+        entry.name() + " moves from " + EntryText.end(was) + " to " + EntryText.end(is) + ".",
+        list.grouping().ofEnd(was, is));
+  }
+
+  private void gauge(Wire old, Wire now, List<FieldDiff> diffs) {
+    Optional<Cited> was = Gauge.area(old, list.before());
+    Optional<Cited> is = Gauge.area(now, list.after());
+    boolean sameArea = was.isPresent() && is.isPresent() && was.get().value() == is.get().value();
+    String before = gaugeText(old, Gauge.of(old, list.before()));
+    String after = gaugeText(now, Gauge.of(now, list.after()));
+    String field =
+        diffs.stream().map(FieldDiff::head).filter(GAUGE::contains).findFirst().orElse("part");
+    list.add(
+        sameArea ? ChangeKind.SWAPPED : ChangeKind.RE_GAUGED,
+        entry,
+        List.of(field),
+        before,
+        after,
+        sameArea
+            ? entry.name()
+                + " is made of another wire of the same gauge, "
+                + after
+                + " instead of "
+                + before
+                + "."
+            : entry.name() + " goes from " + before + " to " + after + ".");
+  }
+
+  private static String gaugeText(Wire wire, String gauge) {
+    String part = wire.part();
+    if (part == null) {
+      return gauge.isEmpty() ? "no gauge" : gauge;
+    }
+    return gauge.isEmpty() || gauge.equals(part) ? part : gauge + " (" + part + ")";
+  }
+
+  private void coloured(FieldDiff diff) {
+    String was = ValueText.of(diff.raw());
+    String is = ValueText.of(diff.now());
+    list.add(
+        ChangeKind.RE_COLOURED,
+        entry,
+        diff.path(),
+        was,
+        is,
+        entry.name()
+            + " goes from "
+            + orNone(was, "no colour")
+            + " to "
+            + orNone(is, "no colour")
+            + ".");
+  }
+
+  private void routed(Wire old, Wire now, FieldDiff diff) {
+    list.add(
+        ChangeKind.RE_ROUTED,
+        entry,
+        diff.path(),
+        ValueText.of(diff.raw()),
+        ValueText.of(diff.now()),
+        entry.name() + " runs " + way(now.via()) + " instead of " + way(old.via()) + ".");
+  }
+
+  private static String way(List<String> via) {
+    return via.isEmpty() ? "the shortest way" : "via " + Series.and(via);
+  }
+
+  private static String orNone(@Nullable String value, String none) {
+    return Objects.requireNonNullElse(value, none);
+  }
+
+  /** The same wire with its ends the other way round. */
+  private static Wire turn(Wire wire) {
+    return new Wire(
+        wire.id(),
+        wire.loom(),
+        wire.to(),
+        wire.from(),
+        wire.part(),
+        wire.areaMm2(),
+        wire.awg(),
+        wire.colour(),
+        wire.colourDrawn(),
+        wire.circuit(),
+        wire.via().size() < 2 ? wire.via() : reversed(wire.via()),
+        wire.cutMm(),
+        wire.builtMm(),
+        wire.toTerminal(),
+        wire.fromTerminal(),
+        wire.label(),
+        wire.evidence(),
+        wire.decision(),
+        wire.reason());
+  }
+
+  private static List<String> reversed(List<String> via) {
+    List<String> back = new java.util.ArrayList<>(via);
+    java.util.Collections.reverse(back);
+    return back;
+  }
+}

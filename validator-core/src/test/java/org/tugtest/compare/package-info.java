@@ -1,0 +1,5 @@
+/** Tests of what a change means. */
+@NullMarked
+package org.tugtest.compare;
+
+import org.jspecify.annotations.NullMarked;
