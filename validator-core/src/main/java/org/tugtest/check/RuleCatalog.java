@@ -29,6 +29,11 @@ import org.tugtest.rule.connectors.SpliceUnderfilled;
 import org.tugtest.rule.connectors.StudOverstacked;
 import org.tugtest.rule.connectors.TerminalUnfitForCavity;
 import org.tugtest.rule.connectors.TerminalUnfitForWire;
+import org.tugtest.rule.load.BusMisterminated;
+import org.tugtest.rule.load.CoilUnsuppressed;
+import org.tugtest.rule.load.EarthSingle;
+import org.tugtest.rule.load.ScreenMisearthed;
+import org.tugtest.rule.load.SensorEarthShared;
 import org.tugtest.rule.written.CavityDoubled;
 import org.tugtest.rule.written.CavityUnknown;
 import org.tugtest.rule.written.DecisionOpen;
@@ -98,7 +103,12 @@ public final class RuleCatalog {
             new LabelRepeated(),
             new FaceMirrored(),
             new SpareCavitiesFew(),
-            new ConnectorCouldMerge()));
+            new ConnectorCouldMerge(),
+            new SensorEarthShared(),
+            new EarthSingle(),
+            new ScreenMisearthed(),
+            new BusMisterminated(),
+            new CoilUnsuppressed()));
   }
 
   /** These rules. Two of the same id are refused with an {@link IllegalArgumentException}. */
