@@ -16,7 +16,9 @@ import org.tugtest.network.WorkingResistances;
 import org.tugtest.operate.AmbientTemperature;
 import org.tugtest.operate.Operating;
 import org.tugtest.read.ReadHarness;
+import org.tugtest.route.Bundles;
 import org.tugtest.route.Routes;
+import org.tugtest.route.Surroundings;
 import org.tugtest.text.JsonPointer;
 import org.tugtest.text.NaturalOrder;
 import org.tugtest.text.Places;
@@ -45,6 +47,7 @@ public final class Facts {
     final Lazy<Nets> nets;
     final Lazy<Sides> sides;
     final Lazy<Routes> routes;
+    final Lazy<Bundles> bundles;
     final Lazy<Operating> operating;
 
     Computed(ReadHarness read) {
@@ -58,6 +61,14 @@ public final class Facts {
       sides = new Lazy<>(() -> Sides.of(network.get()));
       routes =
           new Lazy<>(() -> Routes.of(harness, wiring.get(), fitting.get(), givenDefaults(read)));
+      bundles =
+          new Lazy<>(
+              () ->
+                  Bundles.of(
+                      harness,
+                      fitting.get().sizes(),
+                      routes.get(),
+                      new Surroundings(harness, givenDefaults(read))));
       operating =
           new Lazy<>(
               () ->
@@ -197,6 +208,11 @@ public final class Facts {
   /** How the wires run along the layout. */
   public Routes routes() {
     return computed.routes.get();
+  }
+
+  /** What lies side by side along the layout, and what is round it. */
+  public Bundles bundles() {
+    return computed.bundles.get();
   }
 
   /** How long the wires are: as built, else as cut, else as routed. */

@@ -26,8 +26,9 @@ import org.tugtest.network.Wiring;
  * nothing. Wires of a group run together, except one that has a {@code via} of its own.
  */
 public final class Routes {
-  /** The fields of {@code defaults} that lengths rest on. */
-  public static final List<String> DEFAULTS = List.of("breakoutMm", "serviceMm", "stripMm");
+  /** The fields of {@code defaults} that lengths and surroundings rest on. */
+  public static final List<String> DEFAULTS =
+      List.of("ambientC", "breakoutMm", "serviceMm", "stripMm");
 
   private final Harness harness;
   private final Stands stands;
