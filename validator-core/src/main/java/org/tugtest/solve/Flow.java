@@ -5,6 +5,7 @@ import java.util.Optional;
 
 /** Volts and currents of a linear network. */
 final class Flow {
+  private static final int REFINEMENTS = 2;
   private final Linear linear;
   private final Islands islands;
   private final Factor factor;
@@ -107,11 +108,28 @@ final class Flow {
     if (bars.isEmpty()) {
       return this;
     }
-    double[] all = amps.clone();
-    double[] level = bars.get().solve(into);
-    for (int i = 0; i < count; i++) {
-      all[metal[i]] = level[from[i]] - level[to[i]];
+    double[] high = bars.get().solve(into);
+    double[] through = new double[count];
+    double[] low = new double[high.length];
+    for (int round = 0; ; round++) {
+      double[] missing = into.clone();
+      for (int i = 0; i < count; i++) {
+        through[i] = high[from[i]] - high[to[i]] + (low[from[i]] - low[to[i]]);
+        missing[from[i]] -= through[i];
+        missing[to[i]] += through[i];
+      }
+      if (round == REFINEMENTS) {
+        break;
+      }
+      double[] more = bars.get().solve(missing);
+      for (int i = 0; i < low.length; i++) {
+        low[i] += more[i];
+      }
     }
-    return new Flow(linear, islands, factor, high, low, all);
+    double[] all = amps.clone();
+    for (int i = 0; i < count; i++) {
+      all[metal[i]] = through[i];
+    }
+    return new Flow(linear, islands, factor, this.high, this.low, all);
   }
 }

@@ -85,6 +85,10 @@ final class Islands {
     return powered[island];
   }
 
+  boolean isGround(int node) {
+    return groundOf[islandOf(node)] == clusterOf[node];
+  }
+
   /** For every cluster whether it is a ground. */
   boolean[] grounds() {
     boolean[] grounds = new boolean[clusters];

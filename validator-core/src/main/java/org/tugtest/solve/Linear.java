@@ -1,6 +1,7 @@
 package org.tugtest.solve;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * A network of linear pieces. Through branch {@code i} flows {@code siemens · (Va − Vb − emf) +
@@ -50,14 +51,15 @@ public final class Linear {
     }
   }
 
-  private Linear(Linear same) {
+  private Linear(Linear same, int more) {
+    int count = same.branches() + more;
     nodes = same.nodes;
-    a = same.a;
-    b = same.b;
-    siemens = same.siemens.clone();
-    emf = same.emf.clone();
-    amps = same.amps.clone();
-    kinds = same.kinds;
+    a = Arrays.copyOf(same.a, count);
+    b = Arrays.copyOf(same.b, count);
+    siemens = Arrays.copyOf(same.siemens, count);
+    emf = Arrays.copyOf(same.emf, count);
+    amps = Arrays.copyOf(same.amps, count);
+    kinds = Arrays.copyOf(same.kinds, count);
   }
 
   /** How many nodes there are. */
@@ -120,6 +122,24 @@ public final class Linear {
   }
 
   Linear copy() {
-    return new Linear(this);
+    return new Linear(this, 0);
+  }
+
+  /** The same with some branches open, and with resistances put in behind the last branch. */
+  Linear with(List<WhatIf.Change> changes) {
+    Linear changed = new Linear(this, changes.size());
+    for (int i = 0; i < changes.size(); i++) {
+      WhatIf.Change change = changes.get(i);
+      int added = a.length + i;
+      changed.kinds[added] = Kind.PASSIVE;
+      if (change.branch() >= 0) {
+        changed.set(change.branch(), 0, 0, 0);
+      } else {
+        changed.a[added] = change.a();
+        changed.b[added] = change.b();
+        changed.set(added, 1 / change.ohms(), 0, 0);
+      }
+    }
+    return changed;
   }
 }

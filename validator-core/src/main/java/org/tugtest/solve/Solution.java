@@ -7,6 +7,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Volts and currents of a circuit, how its relays rest, and what is wrong with the answer. */
 public final class Solution {
+  /** Below this many amperes nothing is said to flow. */
+  private static final double SOME_AMPS = 1e-9;
+
   private final Circuit circuit;
   private final @Nullable Flow flow;
   private final List<Integer> pulled;
@@ -49,6 +52,12 @@ public final class Solution {
     return found == null || !found.powered(a) || !found.inOneIsland(branch)
         ? 0
         : found.across(branch);
+  }
+
+  /** Whether the volts of an island are held against this node. */
+  public boolean isReference(int node) {
+    Flow found = flow;
+    return found != null && found.islands().isGround(node);
   }
 
   /** The current through a branch in amperes, {@code a} to {@code b}. */
@@ -94,8 +103,48 @@ public final class Solution {
     return rounds;
   }
 
+  /**
+   * How far the currents at a node are from summing to zero: the greatest sum, as a share of the
+   * greatest current at its node, or of a nanoampere where less flows.
+   */
+  public double currentResidual() {
+    double[] sums = new double[circuit.nodes()];
+    double[] greatest = new double[circuit.nodes()];
+    for (int i = 0; i < circuit.branches().size(); i++) {
+      double through = amps(i);
+      int a = circuit.branches().get(i).a();
+      int b = circuit.branches().get(i).b();
+      sums[a] -= through;
+      sums[b] += through;
+      greatest[a] = Math.max(greatest[a], Math.abs(through));
+      greatest[b] = Math.max(greatest[b], Math.abs(through));
+    }
+    double worst = 0;
+    for (int i = 0; i < sums.length; i++) {
+      worst = Math.max(worst, Math.abs(sums[i]) / Math.max(greatest[i], SOME_AMPS));
+    }
+    return worst;
+  }
+
+  /** The power that is given less the power that is taken, as a share of what is given. */
+  public double powerResidual() {
+    double given = 0;
+    double sum = 0;
+    for (int i = 0; i < circuit.branches().size(); i++) {
+      double watts = watts(i);
+      sum += watts;
+      given -= Math.min(0, watts);
+    }
+    return given == 0 ? 0 : Math.abs(sum) / given;
+  }
+
   /** The last linear network that was solved; empty when there is no answer. */
   public Optional<Linear> linear() {
     return Optional.ofNullable(flow).map(Flow::linear);
+  }
+
+  /** What would change with a few branches; empty when there is no answer. */
+  public Optional<WhatIf> whatIf() {
+    return Optional.ofNullable(flow).map(WhatIf::new);
   }
 }
