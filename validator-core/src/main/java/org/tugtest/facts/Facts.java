@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.tugtest.model.Harness;
+import org.tugtest.network.ClosedTogether;
 import org.tugtest.network.Fitting;
 import org.tugtest.network.Nets;
 import org.tugtest.network.Network;
@@ -15,6 +16,7 @@ import org.tugtest.network.Wiring;
 import org.tugtest.network.WorkingResistances;
 import org.tugtest.operate.AmbientTemperature;
 import org.tugtest.operate.Operating;
+import org.tugtest.protect.Protection;
 import org.tugtest.read.ReadHarness;
 import org.tugtest.route.Bundles;
 import org.tugtest.route.Routes;
@@ -45,10 +47,12 @@ public final class Facts {
     final Lazy<Fitting> fitting;
     final Lazy<Network> network;
     final Lazy<Nets> nets;
+    final Lazy<ClosedTogether> together;
     final Lazy<Sides> sides;
     final Lazy<Routes> routes;
     final Lazy<Bundles> bundles;
     final Lazy<Operating> operating;
+    final Lazy<Protection> protection;
 
     Computed(ReadHarness read) {
       Harness harness = read.harness();
@@ -58,7 +62,8 @@ public final class Facts {
       fitting = new Lazy<>(() -> new Fitting(harness, wiring.get()));
       network = new Lazy<>(() -> Network.of(harness, wiring.get()));
       nets = new Lazy<>(() -> Nets.of(harness, wiring.get(), network.get()));
-      sides = new Lazy<>(() -> Sides.of(network.get()));
+      together = new Lazy<>(() -> ClosedTogether.of(harness, network.get()));
+      sides = new Lazy<>(() -> Sides.of(network.get(), together.get()));
       routes =
           new Lazy<>(() -> Routes.of(harness, wiring.get(), fitting.get(), givenDefaults(read)));
       bundles =
@@ -77,6 +82,7 @@ public final class Facts {
                       network.get(),
                       new WorkingResistances(harness, fitting.get(), routes.get().lengths()),
                       new AmbientTemperature(harness, wiring.get(), network.get())));
+      protection = new Lazy<>(() -> Protection.of(harness, network.get(), together.get()));
     }
 
     /** The fields that {@code defaults} of the root writes. */
@@ -200,9 +206,19 @@ public final class Facts {
     return computed.nets.get();
   }
 
+  /** Which contacts can be closed at the same time. */
+  public ClosedTogether together() {
+    return computed.together.get();
+  }
+
   /** Feed side and return side. */
   public Sides sides() {
     return computed.sides.get();
+  }
+
+  /** What fuses keep wires and loads from. */
+  public Protection protection() {
+    return computed.protection.get();
   }
 
   /** How the wires run along the layout. */

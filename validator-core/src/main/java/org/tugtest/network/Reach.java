@@ -1,20 +1,42 @@
 package org.tugtest.network;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
-/** The points that can be reached from some others, with a shortest way to each. */
+/**
+ * The points that can be reached from some others, with a shortest way to each. A way takes only
+ * contacts that can be closed together.
+ */
 public final class Reach {
-  private static final int START = -1;
-  private static final int NEVER = -2;
+  /** So many ways with different positions are kept to one point. */
+  private static final int MOST_AT_A_POINT = 64;
+
+  private static final int NONE = -1;
+
   private final Network network;
-  private final int[] by;
+  private final int[] firstAt;
+  private final BitSet taken = new BitSet();
+  private final List<Arrival> arrivals = new ArrayList<>();
+  private boolean complete = true;
+
+  /**
+   * One way to reach a point.
+   *
+   * @param by the edge it comes by; -1 at a start
+   * @param before the arrival at its other end
+   * @param next another arrival at the same point; -1 when it is the last
+   */
+  private record Arrival(int at, int by, int before, Positions left, int next) {
+    Arrival followedBy(int other) {
+      return new Arrival(at, by, before, left, other);
+    }
+  }
 
   /** Whether an edge may be taken from one of its ends. */
   @FunctionalInterface
@@ -23,50 +45,95 @@ public final class Reach {
     boolean may(Edge edge, Point from);
   }
 
-  private Reach(Network network, int[] by) {
+  private Reach(Network network) {
     this.network = network;
-    this.by = by;
+    this.firstAt = new int[network.points().size()];
+    Arrays.fill(firstAt, NONE);
   }
 
   /** What can be reached from {@code starts} by steps that are allowed. */
-  public static Reach from(Network network, Collection<Point> starts, Step step) {
-    int[] by = new int[network.points().size()];
-    Arrays.fill(by, NEVER);
-    Deque<Integer> open = new ArrayDeque<>();
+  public static Reach from(
+      Network network, ClosedTogether together, Collection<Point> starts, Step step) {
+    return from(network, together, Positions.ANY, starts, step);
+  }
+
+  /** The same where switches and relays cannot left as they like. */
+  public static Reach from(
+      Network network, ClosedTogether together, Positions left, Collection<Point> starts, Step step) {
+    Reach reach = new Reach(network);
     for (Point start : starts) {
       int at = network.index(start);
-      if (at >= 0 && by[at] == NEVER) {
-        by[at] = START;
-        open.add(at);
+      if (at >= 0 && reach.firstAt[at] == NONE) {
+        reach.arrive(new Arrival(at, NONE, NONE, left, NONE));
       }
     }
-    while (!open.isEmpty()) {
-      int at = open.remove();
-      Point from = network.points().get(at);
-      for (int i = 0; i < network.degree(at); i++) {
-        int number = network.edgeAt(at, i);
-        Edge edge = network.edges().get(number);
-        int next = network.index(edge.across(from));
-        if (by[next] == NEVER && step.may(edge, from)) {
-          by[next] = number;
-          open.add(next);
-        }
+    for (int i = 0; i < reach.arrivals.size(); i++) {
+      reach.goOn(i, together, step);
+    }
+    return reach;
+  }
+
+  private void goOn(int number, ClosedTogether together, Step step) {
+    Arrival here = arrivals.get(number);
+    Point from = network.points().get(here.at());
+    for (int i = 0; i < network.degree(here.at()); i++) {
+      int edgeNumber = network.edgeAt(here.at(), i);
+      Edge edge = network.edges().get(edgeNumber);
+      if (edgeNumber == here.by() || !step.may(edge, from)) {
+        continue;
+      }
+      Positions left = together.taking(here.left(), edgeNumber);
+      if (left != null) {
+        taken.set(edgeNumber);
+        arrive(new Arrival(network.index(edge.across(from)), edgeNumber, number, left, NONE));
       }
     }
-    return new Reach(network, by);
+  }
+
+  /** Keeps an arrival unless one that leaves at least as much possible is there already. */
+  private void arrive(Arrival arrival) {
+    int last = NONE;
+    int count = 0;
+    for (int i = firstAt[arrival.at()]; i != NONE; i = arrivals.get(i).next()) {
+      if (arrivals.get(i).left().allows(arrival.left())) {
+        return;
+      }
+      last = i;
+      count++;
+    }
+    if (count >= MOST_AT_A_POINT) {
+      complete = false;
+      return;
+    }
+    if (last == NONE) {
+      firstAt[arrival.at()] = arrivals.size();
+    } else {
+      arrivals.set(last, arrivals.get(last).followedBy(arrivals.size()));
+    }
+    arrivals.add(arrival);
   }
 
   /** Whether a point can be reached. */
   public boolean reaches(Point point) {
     int at = network.index(point);
-    return at >= 0 && by[at] != NEVER;
+    return at >= 0 && firstAt[at] != NONE;
+  }
+
+  /** Whether an edge lies on a way, whichever way round. */
+  public boolean takes(int edge) {
+    return taken.get(edge);
+  }
+
+  /** Whether every way was followed; there are bounds to the positions that are tried. */
+  public boolean complete() {
+    return complete;
   }
 
   /** Every point that can be reached, in the order of the network. */
   public List<Point> points() {
     List<Point> reached = new ArrayList<>();
-    for (int i = 0; i < by.length; i++) {
-      if (by[i] != NEVER) {
+    for (int i = 0; i < firstAt.length; i++) {
+      if (firstAt[i] != NONE) {
         reached.add(network.points().get(i));
       }
     }
@@ -75,16 +142,23 @@ public final class Reach {
 
   /** A shortest way from a start to a point. */
   public Optional<Path> path(Point to) {
-    if (!reaches(to)) {
-      return Optional.empty();
-    }
+    return reaches(to)
+        ? Optional.of(path(arrivals.get(firstAt[network.index(to)])))
+        : Optional.empty();
+  }
+
+  private Path path(Arrival end) {
     List<Edge> edges = new ArrayList<>();
-    Point at = to;
-    for (int edge = by[network.index(at)]; edge != START; edge = by[network.index(at)]) {
-      edges.add(network.edges().get(edge));
-      at = network.edges().get(edge).across(at);
+    @Nullable Arrival at = end;
+    Arrival start = end;
+    while (at != null) {
+      start = at;
+      if (at.by() != NONE) {
+        edges.add(network.edges().get(at.by()));
+      }
+      at = at.before() == NONE ? null : arrivals.get(at.before());
     }
     Collections.reverse(edges);
-    return Optional.of(new Path(at, edges));
+    return new Path(network.points().get(start.at()), edges);
   }
 }

@@ -8,7 +8,8 @@ import org.tugtest.model.Element;
  * Feed side and return side. The feed side is what can be reached from the plus of any source
  * through wires, plugged contacts, splices, bolted metal, fuses that are fitted, links, contacts
  * and diodes from anode to cathode, never through a load or a coil; the return side is the same
- * from minus, through diodes against their direction. Contacts count as closed.
+ * from minus, through diodes against their direction. Contacts count as closed, as far as they can
+ * be closed together.
  *
  * @param feed the feed side
  * @param unfused the part of the feed side that is reached without passing a fuse; what a {@code
@@ -17,7 +18,7 @@ import org.tugtest.model.Element;
  */
 public record Sides(Reach feed, Reach unfused, Reach back) {
   /** The sides of a network. */
-  public static Sides of(Network network) {
+  public static Sides of(Network network, ClosedTogether together) {
     List<Point> plus = new ArrayList<>();
     List<Point> unlimited = new ArrayList<>();
     List<Point> minus = new ArrayList<>();
@@ -30,9 +31,9 @@ public record Sides(Reach feed, Reach unfused, Reach back) {
       }
     }
     return new Sides(
-        Reach.from(network, plus, Sides::feeds),
-        Reach.from(network, unlimited, (edge, from) -> !isFuse(edge) && feeds(edge, from)),
-        Reach.from(network, minus, (edge, from) -> passes(edge, from.equals(edge.b()))));
+        Reach.from(network, together, plus, Sides::feeds),
+        Reach.from(network, together, unlimited, (edge, from) -> !isFuse(edge) && feeds(edge, from)),
+        Reach.from(network, together, minus, (edge, from) -> passes(edge, from.equals(edge.b()))));
   }
 
   /** Whether the feed side goes on through an edge, coming from {@code from}. */

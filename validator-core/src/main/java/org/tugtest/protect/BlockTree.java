@@ -1,0 +1,77 @@
+package org.tugtest.protect;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import org.tugtest.network.Edge;
+import org.tugtest.network.Network;
+import org.tugtest.network.Point;
+import org.tugtest.network.Reach;
+
+/**
+ * What a reach takes, as blocks: a wire that all ways back to the starts pass, or all that lies on
+ * rings together. From a point a simple way to the starts leads through every edge of each block
+ * between it and them, and through no other.
+ */
+final class BlockTree {
+  private static final int NONE = -1;
+  private final Network network;
+  private final Bridges trees;
+  private final int[] blockOf;
+  private final List<Integer> towards = new ArrayList<>();
+
+  /** The blocks of a reach from some points. */
+  BlockTree(Network network, Reach reach, Collection<Point> starts) {
+    this.network = network;
+    int root = network.points().size();
+    List<Integer> one = new ArrayList<>();
+    List<Integer> other = new ArrayList<>();
+    for (int i = 0; i < network.edges().size(); i++) {
+      if (reach.takes(i)) {
+        one.add(network.index(network.edges().get(i).a()));
+        other.add(network.index(network.edges().get(i).b()));
+      }
+    }
+    for (Point start : starts) {
+      one.add(root);
+      other.add(network.index(start));
+    }
+    trees = new Bridges(root + 1, array(one), array(other), root);
+    blockOf = new int[root + 1];
+    for (int node : trees.order()) {
+      int up = trees.parent(node);
+      if (up == NONE) {
+        blockOf[node] = NONE;
+      } else if (trees.beginsBlock(node)) {
+        blockOf[node] = towards.size();
+        towards.add(blockOf[up]);
+      } else {
+        blockOf[node] = blockOf[up];
+      }
+    }
+  }
+
+  private static int[] array(List<Integer> numbers) {
+    return numbers.stream().mapToInt(Integer::intValue).toArray();
+  }
+
+  /** How many blocks there are; each has a greater number than the one before it on the way. */
+  int blocks() {
+    return towards.size();
+  }
+
+  /** The block that the way from a block to the starts goes on through; -1 for one at a start. */
+  int towards(int block) {
+    return towards.get(block);
+  }
+
+  /** The first block on the way from a point to the starts; -1 for one that is not reached. */
+  int block(Point point) {
+    return blockOf[network.index(point)];
+  }
+
+  /** The block of an edge that the reach takes. */
+  int block(Edge edge) {
+    return blockOf[trees.later(network.index(edge.a()), network.index(edge.b()))];
+  }
+}

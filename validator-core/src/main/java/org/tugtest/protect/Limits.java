@@ -1,0 +1,182 @@
+package org.tugtest.protect;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.BinaryOperator;
+import java.util.function.DoubleBinaryOperator;
+import java.util.function.ToDoubleFunction;
+import org.tugtest.network.ClosedTogether;
+import org.tugtest.network.Edge;
+import org.tugtest.network.Network;
+import org.tugtest.network.Point;
+import org.tugtest.network.Reach;
+
+/**
+ * The limits of all wires over all positions of switches and relays. Only those that stand on a
+ * ring of the feed side make a difference; they are tried in every position, together while that
+ * are few, else one by one with the others closed in every way.
+ */
+final class Limits {
+  /** So many positions of several switches and relays are tried together. */
+  private static final int MOST_TOGETHER = 64;
+
+  private final Network network;
+  private final ClosedTogether together;
+  private final Collection<Point> starts;
+  private final Reach.Step step;
+  private final ReturnTree back;
+
+  /**
+   * What came of it.
+   *
+   * @param feed the limit of each wire of the feed side, by its number in the network
+   * @param back what faults in loads can send through each block of the return side, in amperes
+   */
+  record Found(Map<Integer, Limit> feed, double[] back) {
+    Found with(Found other, BinaryOperator<Limit> choice, DoubleBinaryOperator backChoice) {
+      Map<Integer, Limit> limits = new TreeMap<>(feed);
+      other.feed.forEach((wire, limit) -> limits.merge(wire, limit, choice));
+      double[] amps = back.clone();
+      for (int i = 0; i < amps.length; i++) {
+        amps[i] = backChoice.applyAsDouble(amps[i], other.back[i]);
+      }
+      return new Found(limits, amps);
+    }
+  }
+
+  /**
+   * The limits of a network.
+   *
+   * @param starts the plus of every source
+   * @param step what the feed side goes on through
+   */
+  Limits(
+      Network network,
+      ClosedTogether together,
+      Collection<Point> starts,
+      Reach.Step step,
+      ReturnTree back) {
+    this.network = network;
+    this.together = together;
+    this.starts = starts;
+    this.step = step;
+    this.back = back;
+  }
+
+  /**
+   * The limits with these ratings.
+   *
+   * @param rating of a fuse, in amperes
+   */
+  Found with(ToDoubleFunction<Edge.OfElement> rating) {
+    Set<Integer> turning = new TreeSet<>();
+    Found all = run(Map.of(), rating, turning);
+    if (turning.isEmpty()) {
+      return all;
+    }
+    List<Map<Integer, Integer>> settings = settings(turning);
+    if (settings.size() <= MOST_TOGETHER) {
+      return greatest(settings, rating);
+    }
+    Found least = all;
+    for (int mover : turning) {
+      Found one = greatest(settings(Set.of(mover)), rating);
+      least = least.with(one, Limit::orLess, Math::min);
+    }
+    return least;
+  }
+
+  private Found greatest(
+      List<Map<Integer, Integer>> settings, ToDoubleFunction<Edge.OfElement> rating) {
+    Found greatest = run(settings.get(0), rating, new TreeSet<>());
+    for (Map<Integer, Integer> setting : settings.subList(1, settings.size())) {
+      Found one = run(setting, rating, new TreeSet<>());
+      greatest = greatest.with(one, Limit::orGreater, Math::max);
+    }
+    return greatest;
+  }
+
+  /** Every combination of the settings of these, until they are more than the most. */
+  private List<Map<Integer, Integer>> settings(Collection<Integer> movers) {
+    List<Map<Integer, Integer>> all = new ArrayList<>(List.of(Map.of()));
+    for (int mover : movers) {
+      List<Map<Integer, Integer>> more = new ArrayList<>();
+      for (int setting : different(mover)) {
+        for (Map<Integer, Integer> others : all) {
+          Map<Integer, Integer> one = new TreeMap<>(others);
+          one.put(mover, setting);
+          more.add(one);
+        }
+      }
+      all = more;
+      if (all.size() > MOST_TOGETHER) {
+        return all;
+      }
+    }
+    return all;
+  }
+
+  /** The settings of a mover that close different contacts. */
+  private Collection<Integer> different(int mover) {
+    Map<Set<Integer>, Integer> first = new HashMap<>();
+    for (int setting = 0; setting < together.settings(mover); setting++) {
+      Set<Integer> closed = new LinkedHashSet<>();
+      for (int i = 0; i < network.edges().size(); i++) {
+        if (together.mover(i) == mover && together.closed(i, setting)) {
+          closed.add(i);
+        }
+      }
+      first.putIfAbsent(closed, setting);
+    }
+    return new TreeSet<>(first.values());
+  }
+
+  /** One run with some movers set; those that stand on a ring are put into {@code turning}. */
+  private Found run(
+      Map<Integer, Integer> set, ToDoubleFunction<Edge.OfElement> rating, Set<Integer> turning) {
+    FeedGraph graph = graph(set, rating);
+    SectionLimits sections = new SectionLimits(graph);
+    WireLimits wires = new WireLimits(network, graph, sections);
+    for (int i = 0; i < network.edges().size(); i++) {
+      if (together.mover(i) >= 0 && wires.onRing(i)) {
+        turning.add(together.mover(i));
+      }
+    }
+    double[] amps = new ReturnLimits(back, graph, sections).amps();
+    return new Found(wires.limits(), amps);
+  }
+
+  private FeedGraph graph(Map<Integer, Integer> set, ToDoubleFunction<Edge.OfElement> rating) {
+    Set<Edge> open = Collections.newSetFromMap(new IdentityHashMap<>());
+    for (int i = 0; i < network.edges().size() && !set.isEmpty(); i++) {
+      Integer setting = set.get(together.mover(i));
+      if (setting != null && !together.closed(i, setting)) {
+        open.add(network.edges().get(i));
+      }
+    }
+    Reach feed =
+        Reach.from(
+            network,
+            together,
+            starts,
+            (edge, from) -> step.may(edge, from) && !open.contains(edge));
+    return new FeedGraph(network, feed, rating);
+  }
+
+  /** What bounds what faults can send through a block, and nearest to them. */
+  List<Edge.OfElement> cutBehind(int block, ToDoubleFunction<Edge.OfElement> rating) {
+    FeedGraph graph = graph(Map.of(), rating);
+    FaultFlow flow = new FaultFlow(graph, new SectionLimits(graph));
+    ReturnLimits.add(flow, back.through(block), graph);
+    return flow.cut();
+  }
+}

@@ -1,0 +1,201 @@
+package org.tugtest.protect;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.tugtest.model.Element;
+import org.tugtest.model.Harness;
+import org.tugtest.network.ClosedTogether;
+import org.tugtest.network.Edge;
+import org.tugtest.network.Network;
+import org.tugtest.network.Path;
+import org.tugtest.network.Point;
+import org.tugtest.network.Reach;
+import org.tugtest.network.Sides;
+import org.tugtest.text.NaturalOrder;
+
+/**
+ * What fuses keep each wire and load from. Where plus and minus meet, what joins them is left out of
+ * everything else, so that one short is one finding.
+ */
+public final class Protection {
+  private final Network network;
+  private final Shorts shorts;
+  private final Reach feed;
+  private final Reach unfused;
+  private final Reach back;
+  private final ReturnTree tree;
+  private final Limits limits;
+  private final Ratings ratings;
+  private final List<Edge.OfElement> unrated = new ArrayList<>();
+  private final Map<String, Exposure> exposures = new TreeMap<>(NaturalOrder.NATURAL);
+  private final Map<String, Exposure> returning = new TreeMap<>(NaturalOrder.NATURAL);
+  private final Map<String, Integer> blocks = new TreeMap<>(NaturalOrder.NATURAL);
+
+  private Protection(Harness harness, Network network, ClosedTogether together) {
+    this.network = network;
+    this.ratings = new Ratings(harness);
+    this.shorts = new Shorts(network, together);
+    Set<Edge> out = shorts.culprits();
+    List<Point> plus = new ArrayList<>();
+    List<Point> unlimited = new ArrayList<>();
+    List<Point> minus = new ArrayList<>();
+    for (Edge.OfElement source : network.sources()) {
+      plus.add(source.a());
+      minus.add(source.b());
+      if (Double.isInfinite(Ratings.ofSource((Element.Source) source.element()))) {
+        unlimited.add(source.a());
+      }
+    }
+    Reach.Step forth = (edge, from) -> !out.contains(edge) && Sides.feeds(edge, from);
+    Reach.Step home = (edge, from) -> !out.contains(edge) && Sides.feeds(edge, edge.across(from));
+    feed = Reach.from(network, together, plus, forth);
+    unfused =
+        Reach.from(
+            network,
+            together,
+            unlimited,
+            (edge, from) -> !Sides.isFuse(edge) && forth.may(edge, from));
+    back = Reach.from(network, together, minus, home);
+    tree = new ReturnTree(network, feed, unfused, back);
+    limits = new Limits(network, together, plus, forth, tree);
+    for (Edge edge : network.edges()) {
+      if (edge instanceof Edge.OfElement fuse
+          && Sides.isFuse(edge)
+          && fuse.fitted()
+          && ratings.ofFuse(fuse).isEmpty()) {
+        unrated.add(fuse);
+      }
+    }
+    judge();
+  }
+
+  /** The protection of a network; near linear in its size. */
+  public static Protection of(Harness harness, Network network, ClosedTogether together) {
+    return new Protection(harness, network, together);
+  }
+
+  private void judge() {
+    Limits.Found most = limits.with(fuse -> rating(fuse, Double.POSITIVE_INFINITY));
+    Limits.Found least = unrated.isEmpty() ? most : limits.with(fuse -> rating(fuse, 0));
+    for (int i = 0; i < network.edges().size(); i++) {
+      if (network.edges().get(i) instanceof Edge.OfWire wire) {
+        String id = wire.wire().id();
+        Limit limit = most.feed().get(i);
+        if (limit != null) {
+          Limit sure = least.feed().getOrDefault(i, Limit.DEAD);
+          Path way = unfusedWay(wire);
+          exposures.put(id, new Exposure(wire, limit.amps(), sure.amps(), limit.cut(), way));
+        }
+        int block = back.takes(i) ? tree.blocks().block(wire) : -1;
+        if (block >= 0) {
+          blocks.put(id, block);
+          double amps = most.back()[block];
+          returning.put(id, new Exposure(wire, amps, least.back()[block], List.of(), null));
+        }
+      }
+    }
+  }
+
+  private double rating(Edge.OfElement fuse, double whenUnknown) {
+    return ratings.ofFuse(fuse).orElse(whenUnknown);
+  }
+
+  /** A way from a source to the nearer end of a wire and through it; null when none is unfused. */
+  private @Nullable Path unfusedWay(Edge.OfWire wire) {
+    Path toA = unfused.path(wire.a()).orElse(null);
+    Path toB = unfused.path(wire.b()).orElse(null);
+    if (toA == null || toB == null) {
+      return null;
+    }
+    Path nearer = toB.edges().size() < toA.edges().size() ? toB : toA;
+    List<Edge> edges = new ArrayList<>(nearer.edges());
+    edges.add(wire);
+    return new Path(nearer.start(), edges);
+  }
+
+  /** Where plus and minus meet without a diode but one in the device of a source. */
+  public List<Short> shorts() {
+    return shorts.plain();
+  }
+
+  /** Where plus and minus meet through diodes. */
+  public List<Short> shortsThroughDiodes() {
+    return shorts.throughDiodes();
+  }
+
+  /** What can be reached from the plus of a source when no short is left. */
+  public Reach feed() {
+    return feed;
+  }
+
+  /** The part of it that is reached without a fuse from a source that does not limit itself. */
+  public Reach unfused() {
+    return unfused;
+  }
+
+  /** What can be reached from the minus of a source when no short is left. */
+  public Reach back() {
+    return back;
+  }
+
+  /** What a wire of the feed side can see; empty for any other. */
+  public Optional<Exposure> exposure(String wire) {
+    return Optional.ofNullable(exposures.get(wire));
+  }
+
+  /** All wires of the feed side, in natural order of their ids. */
+  public List<Exposure> exposures() {
+    return List.copyOf(exposures.values());
+  }
+
+  /**
+   * What faults inside loads can send through a wire of the return side: nothing where no load with
+   * a fuse returns through it, and without the fuses, which {@link #fusesBehind} names. Empty for
+   * any other wire.
+   */
+  public Optional<Exposure> returning(String wire) {
+    return Optional.ofNullable(returning.get(wire));
+  }
+
+  /** All wires of the return side, in natural order of their ids. */
+  public List<Exposure> returning() {
+    return List.copyOf(returning.values());
+  }
+
+  /** The fuses that bound what faults inside loads can send through a wire of the return side. */
+  public List<Edge.OfElement> fusesBehind(String wire) {
+    Integer block = blocks.get(wire);
+    return block == null
+        ? List.of()
+        : limits.cutBehind(block, fuse -> rating(fuse, Double.POSITIVE_INFINITY));
+  }
+
+  /** The loads and coils that return through a wire, each once. */
+  public List<Edge.OfElement> loadsBehind(String wire, boolean unfusedToo) {
+    Integer block = blocks.get(wire);
+    if (block == null) {
+      return List.of();
+    }
+    return tree.through(block).stream()
+        .filter(draw -> unfusedToo || !draw.unfused())
+        .map(ReturnTree.Draw::load)
+        .distinct()
+        .toList();
+  }
+
+  /** The fuses that are there and whose rating is not known. */
+  public List<Edge.OfElement> unrated() {
+    return Collections.unmodifiableList(unrated);
+  }
+
+  /** What fuses are rated at. */
+  public Ratings ratings() {
+    return ratings;
+  }
+}

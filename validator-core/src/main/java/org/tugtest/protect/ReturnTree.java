@@ -1,0 +1,77 @@
+package org.tugtest.protect;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tugtest.model.Element;
+import org.tugtest.network.Edge;
+import org.tugtest.network.Network;
+import org.tugtest.network.Point;
+import org.tugtest.network.Reach;
+
+/** Which loads and coils return through which block of the return side. */
+final class ReturnTree {
+  private final Network network;
+  private final BlockTree blocks;
+  private final List<List<Draw>> draws = new ArrayList<>();
+
+  /**
+   * A load or coil that returns through a block.
+   *
+   * @param feed index of the point that feeds it
+   * @param unfused whether that point is fed without a fuse
+   */
+  record Draw(Edge.OfElement load, int feed, boolean unfused) {}
+
+  /** The tree of a network; sides as they are without shorts. */
+  ReturnTree(Network network, Reach feed, Reach unfused, Reach back) {
+    this.network = network;
+    this.blocks =
+        new BlockTree(network, back, network.sources().stream().map(Edge.OfElement::b).toList());
+    for (int i = 0; i < blocks.blocks(); i++) {
+      draws.add(new ArrayList<>(1));
+    }
+    for (Edge edge : network.edges()) {
+      if (edge instanceof Edge.OfElement load && draws(load.element())) {
+        add(load, load.a(), load.b(), feed, unfused, back);
+        add(load, load.b(), load.a(), feed, unfused, back);
+      }
+    }
+  }
+
+  private static boolean draws(Element element) {
+    return element instanceof Element.Load || element instanceof Element.Coil;
+  }
+
+  private void add(
+      Edge.OfElement load, Point from, Point to, Reach feed, Reach unfused, Reach back) {
+    if (feed.reaches(from) && back.reaches(to) && blocks.block(to) >= 0) {
+      draws
+          .get(blocks.block(to))
+          .add(new Draw(load, network.index(from), unfused.reaches(from)));
+    }
+  }
+
+  /** The blocks of the return side. */
+  BlockTree blocks() {
+    return blocks;
+  }
+
+  /** What returns through the points of a block and through no block before it. */
+  List<Draw> own(int block) {
+    return draws.get(block);
+  }
+
+  /** Everything that returns through a block. */
+  List<Draw> through(int block) {
+    List<Draw> through = new ArrayList<>();
+    boolean[] behind = new boolean[blocks.blocks()];
+    behind[block] = true;
+    for (int i = block; i < behind.length; i++) {
+      behind[i] |= blocks.towards(i) >= 0 && behind[blocks.towards(i)];
+      if (behind[i]) {
+        through.addAll(draws.get(i));
+      }
+    }
+    return through;
+  }
+}
