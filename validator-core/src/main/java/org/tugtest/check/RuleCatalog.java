@@ -34,6 +34,7 @@ import org.tugtest.rule.load.CoilUnsuppressed;
 import org.tugtest.rule.load.EarthSingle;
 import org.tugtest.rule.load.ScreenMisearthed;
 import org.tugtest.rule.load.SensorEarthShared;
+import org.tugtest.rule.protection.FuseMissingUpstream;
 import org.tugtest.rule.written.CavityDoubled;
 import org.tugtest.rule.written.CavityUnknown;
 import org.tugtest.rule.written.DecisionOpen;
@@ -104,6 +105,7 @@ public final class RuleCatalog {
             new FaceMirrored(),
             new SpareCavitiesFew(),
             new ConnectorCouldMerge(),
+            new FuseMissingUpstream(),
             new SensorEarthShared(),
             new EarthSingle(),
             new ScreenMisearthed(),

@@ -10,8 +10,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The points that can be reached from some others, with a shortest way to each. A way takes only
- * contacts that can be closed together.
+ * The points that can be reached from some others, with a shortest way to each. Where it is known
+ * which contacts can be closed together, a way takes only such.
  */
 public final class Reach {
   /** So many ways with different positions are kept to one point. */
@@ -51,6 +51,11 @@ public final class Reach {
     Arrays.fill(firstAt, NONE);
   }
 
+  /** What can be reached by steps that are allowed, whichever contacts that closes together. */
+  public static Reach from(Network network, Collection<Point> starts, Step step) {
+    return from(network, null, Positions.ANY, starts, step);
+  }
+
   /** What can be reached from {@code starts} by steps that are allowed. */
   public static Reach from(
       Network network, ClosedTogether together, Collection<Point> starts, Step step) {
@@ -59,7 +64,11 @@ public final class Reach {
 
   /** The same where switches and relays cannot left as they like. */
   public static Reach from(
-      Network network, ClosedTogether together, Positions left, Collection<Point> starts, Step step) {
+      Network network,
+      @Nullable ClosedTogether together,
+      Positions left,
+      Collection<Point> starts,
+      Step step) {
     Reach reach = new Reach(network);
     for (Point start : starts) {
       int at = network.index(start);
@@ -73,7 +82,7 @@ public final class Reach {
     return reach;
   }
 
-  private void goOn(int number, ClosedTogether together, Step step) {
+  private void goOn(int number, @Nullable ClosedTogether together, Step step) {
     Arrival here = arrivals.get(number);
     Point from = network.points().get(here.at());
     for (int i = 0; i < network.degree(here.at()); i++) {
@@ -82,7 +91,7 @@ public final class Reach {
       if (edgeNumber == here.by() || !step.may(edge, from)) {
         continue;
       }
-      Positions left = together.taking(here.left(), edgeNumber);
+      Positions left = together == null ? here.left() : together.taking(here.left(), edgeNumber);
       if (left != null) {
         taken.set(edgeNumber);
         arrive(new Arrival(network.index(edge.across(from)), edgeNumber, number, left, NONE));

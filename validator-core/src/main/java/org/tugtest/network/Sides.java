@@ -32,7 +32,8 @@ public record Sides(Reach feed, Reach unfused, Reach back) {
     }
     return new Sides(
         Reach.from(network, together, plus, Sides::feeds),
-        Reach.from(network, together, unlimited, (edge, from) -> !isFuse(edge) && feeds(edge, from)),
+        Reach.from(
+            network, together, unlimited, (edge, from) -> !isFuse(edge) && feeds(edge, from)),
         Reach.from(network, together, minus, (edge, from) -> passes(edge, from.equals(edge.b()))));
   }
 

@@ -16,13 +16,13 @@ import org.tugtest.network.Edge;
 
 /**
  * The greatest flow from all sources into several sections at once, one section after another: what
- * faults inside loads there can draw together. What flows already is kept, so that a further section
- * costs no more than the way from it to the sources.
+ * faults inside loads there can draw together. What flows already is kept, so that a further
+ * section costs no more than the way from it to the sources.
  */
 final class FaultFlow {
   private final SectionLimits sections;
   private final int sources;
-  private final Map<FeedGraph.Arc, Double> flows = new IdentityHashMap<>();
+  private final IdentityHashMap<FeedGraph.Arc, Double> flows = new IdentityHashMap<>();
   private final Set<Integer> into = new TreeSet<>();
   private double amps;
 

@@ -41,13 +41,13 @@ final class Limits {
    * @param feed the limit of each wire of the feed side, by its number in the network
    * @param back what faults in loads can send through each block of the return side, in amperes
    */
-  record Found(Map<Integer, Limit> feed, double[] back) {
+  record Found(Map<Integer, Limit> feed, List<Double> back) {
     Found with(Found other, BinaryOperator<Limit> choice, DoubleBinaryOperator backChoice) {
       Map<Integer, Limit> limits = new TreeMap<>(feed);
       other.feed.forEach((wire, limit) -> limits.merge(wire, limit, choice));
-      double[] amps = back.clone();
-      for (int i = 0; i < amps.length; i++) {
-        amps[i] = backChoice.applyAsDouble(amps[i], other.back[i]);
+      List<Double> amps = new ArrayList<>(back.size());
+      for (int i = 0; i < back.size(); i++) {
+        amps.add(backChoice.applyAsDouble(back.get(i), other.back.get(i)));
       }
       return new Found(limits, amps);
     }
@@ -151,8 +151,7 @@ final class Limits {
         turning.add(together.mover(i));
       }
     }
-    double[] amps = new ReturnLimits(back, graph, sections).amps();
-    return new Found(wires.limits(), amps);
+    return new Found(wires.limits(), new ReturnLimits(back, graph, sections).amps());
   }
 
   private FeedGraph graph(Map<Integer, Integer> set, ToDoubleFunction<Edge.OfElement> rating) {

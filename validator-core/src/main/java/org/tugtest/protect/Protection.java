@@ -20,8 +20,8 @@ import org.tugtest.network.Sides;
 import org.tugtest.text.NaturalOrder;
 
 /**
- * What fuses keep each wire and load from. Where plus and minus meet, what joins them is left out of
- * everything else, so that one short is one finding.
+ * What fuses keep each wire and load from. Where plus and minus meet, what joins them is left out
+ * of everything else, so that one short is one finding.
  */
 public final class Protection {
   private final Network network;
@@ -30,6 +30,7 @@ public final class Protection {
   private final Reach unfused;
   private final Reach back;
   private final ReturnTree tree;
+  private final FirstPieces firstPieces;
   private final Limits limits;
   private final Ratings ratings;
   private final List<Edge.OfElement> unrated = new ArrayList<>();
@@ -63,6 +64,7 @@ public final class Protection {
             (edge, from) -> !Sides.isFuse(edge) && forth.may(edge, from));
     back = Reach.from(network, together, minus, home);
     tree = new ReturnTree(network, feed, unfused, back);
+    firstPieces = new FirstPieces(network, unfused, unlimited, feed);
     limits = new Limits(network, together, plus, forth, tree);
     for (Edge edge : network.edges()) {
       if (edge instanceof Edge.OfElement fuse
@@ -95,8 +97,8 @@ public final class Protection {
         int block = back.takes(i) ? tree.blocks().block(wire) : -1;
         if (block >= 0) {
           blocks.put(id, block);
-          double amps = most.back()[block];
-          returning.put(id, new Exposure(wire, amps, least.back()[block], List.of(), null));
+          double amps = most.back().get(block);
+          returning.put(id, new Exposure(wire, amps, least.back().get(block), List.of(), null));
         }
       }
     }
@@ -120,12 +122,12 @@ public final class Protection {
   }
 
   /** Where plus and minus meet without a diode but one in the device of a source. */
-  public List<Short> shorts() {
+  public List<DeadShort> shorts() {
     return shorts.plain();
   }
 
   /** Where plus and minus meet through diodes. */
-  public List<Short> shortsThroughDiodes() {
+  public List<DeadShort> shortsThroughDiodes() {
     return shorts.throughDiodes();
   }
 
@@ -142,6 +144,23 @@ public final class Protection {
   /** What can be reached from the minus of a source when no short is left. */
   public Reach back() {
     return back;
+  }
+
+  /**
+   * Whether a wire lies between a source and the first fuse behind it: on a simple way that has no
+   * fuse and ends at one.
+   */
+  public boolean leadsToFirstFuse(Edge.OfWire wire) {
+    return firstPieces.leads(wire);
+  }
+
+  /** Whether an element sits in the device of a source that limits itself, and is protected so. */
+  public boolean insideSelfLimiting(Edge.OfElement element) {
+    return network.sources().stream()
+        .anyMatch(
+            source ->
+                source.device().equals(element.device())
+                    && Double.isFinite(Ratings.ofSource((Element.Source) source.element())));
   }
 
   /** What a wire of the feed side can see; empty for any other. */

@@ -1,6 +1,7 @@
 package org.tugtest.protect;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -56,7 +57,7 @@ final class ReturnLimits {
   }
 
   /** What faults can send through each block, in amperes; infinite when no rating bounds it. */
-  double[] amps() {
-    return amps.clone();
+  List<Double> amps() {
+    return Arrays.stream(amps).boxed().toList();
   }
 }

@@ -8,7 +8,10 @@ import org.tugtest.network.Network;
 import org.tugtest.network.Point;
 import org.tugtest.network.Reach;
 
-/** Which loads and coils return through which block of the return side. */
+/**
+ * Which loads and coils return through which block of the return side. What lies between the very
+ * pins of a source returns through nothing.
+ */
 final class ReturnTree {
   private final Network network;
   private final BlockTree blocks;
@@ -44,10 +47,11 @@ final class ReturnTree {
 
   private void add(
       Edge.OfElement load, Point from, Point to, Reach feed, Reach unfused, Reach back) {
-    if (feed.reaches(from) && back.reaches(to) && blocks.block(to) >= 0) {
-      draws
-          .get(blocks.block(to))
-          .add(new Draw(load, network.index(from), unfused.reaches(from)));
+    boolean selfContained =
+        network.sources().stream()
+            .anyMatch(source -> source.a().equals(from) && source.b().equals(to));
+    if (!selfContained && feed.reaches(from) && back.reaches(to) && blocks.block(to) >= 0) {
+      draws.get(blocks.block(to)).add(new Draw(load, network.index(from), unfused.reaches(from)));
     }
   }
 

@@ -36,8 +36,8 @@ final class Shorts {
   private final Set<String> sourceDevices = new HashSet<>();
   private final List<Edge.OfElement> loads = new ArrayList<>();
   private final Set<Edge> out = Collections.newSetFromMap(new IdentityHashMap<>());
-  private final List<Short> plain = new ArrayList<>();
-  private final List<Short> throughDiodes = new ArrayList<>();
+  private final List<DeadShort> plain = new ArrayList<>();
+  private final List<DeadShort> throughDiodes = new ArrayList<>();
 
   /** The shorts of a network. */
   Shorts(Network network, ClosedTogether together) {
@@ -62,12 +62,12 @@ final class Shorts {
   }
 
   /** Those that need no diode but one in the device of a source, such as a rectifier. */
-  List<Short> plain() {
+  List<DeadShort> plain() {
     return List.copyOf(plain);
   }
 
   /** Those through other diodes. */
-  List<Short> throughDiodes() {
+  List<DeadShort> throughDiodes() {
     return List.copyOf(throughDiodes);
   }
 
@@ -76,7 +76,7 @@ final class Shorts {
     return Collections.unmodifiableSet(out);
   }
 
-  private void find(Edge.OfElement source, boolean diodes, List<Short> found) {
+  private void find(Edge.OfElement source, boolean diodes, List<DeadShort> found) {
     while (found.size() < MOST) {
       Optional<Path> way =
           Reach.from(
@@ -90,7 +90,7 @@ final class Shorts {
       }
       Edge culprit = culprit(way.get(), diodes);
       out.add(culprit);
-      found.add(new Short(source, way.get(), culprit));
+      found.add(new DeadShort(source, way.get(), culprit));
     }
   }
 

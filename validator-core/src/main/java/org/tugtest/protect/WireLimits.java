@@ -16,7 +16,6 @@ import org.tugtest.network.Network;
  */
 final class WireLimits {
   private static final int NONE = -1;
-  private final FeedGraph graph;
   private final SectionLimits sections;
   private final Bridges points;
   private final int[] ways;
@@ -27,7 +26,6 @@ final class WireLimits {
 
   /** The limits of the wires in a graph. */
   WireLimits(Network network, FeedGraph graph, SectionLimits sections) {
-    this.graph = graph;
     this.sections = sections;
     this.points = graph.points();
     ways = new int[network.points().size()];

@@ -113,7 +113,9 @@ final class TryEverything {
     for (RandomCar.Link link : car.of("wire")) {
       if (link.a() == at || link.b() == at) {
         int next = link.a() == at ? link.b() : link.a();
-        if (!passed[next] && !minus[at] && walk(next, wire, through || link == wire, passed, minus)) {
+        if (!passed[next]
+            && !minus[at]
+            && walk(next, wire, through || link.equals(wire), passed, minus)) {
           return true;
         }
       }

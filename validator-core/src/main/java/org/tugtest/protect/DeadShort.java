@@ -10,4 +10,4 @@ import org.tugtest.network.Path;
  * @param way from plus to minus
  * @param culprit what on the way leaves most loads between plus and minus when it is taken out
  */
-public record Short(Edge.OfElement source, Path way, Edge culprit) {}
+public record DeadShort(Edge.OfElement source, Path way, Edge culprit) {}

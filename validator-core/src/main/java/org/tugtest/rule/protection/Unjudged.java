@@ -1,0 +1,9 @@
+package org.tugtest.rule.protection;
+
+/** Reasons that several rules give for not judging something. */
+final class Unjudged {
+  static final String UNREAD = "a file of this harness could not be read";
+  static final String NO_SOURCE = "no source is described";
+
+  private Unjudged() {}
+}

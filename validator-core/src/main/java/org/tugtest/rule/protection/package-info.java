@@ -1,0 +1,5 @@
+/** Rules on feed, fuses and isolation. */
+@NullMarked
+package org.tugtest.rule.protection;
+
+import org.jspecify.annotations.NullMarked;
