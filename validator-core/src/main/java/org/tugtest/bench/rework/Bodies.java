@@ -40,7 +40,7 @@ final class Bodies {
         .forEach(
             (is, becomes) -> {
               nowOf.put(becomes, is);
-              if (!Objects.equals(housingId(now, is), housingId(target, becomes))) {
+              if (!isSameHousing(is, becomes)) {
                 replaced.add(becomes);
               }
             });
@@ -52,6 +52,23 @@ final class Bodies {
                 replacedSplices.add(becomes);
               }
             });
+  }
+
+  /** The same part, or one of another name that takes and mates the same. */
+  private boolean isSameHousing(String is, String becomes) {
+    String id = housingId(now, is);
+    String wanted = housingId(target, becomes);
+    Housing one = id == null ? null : now.harness().parts().housings().get(id);
+    Housing other = wanted == null ? null : target.harness().parts().housings().get(wanted);
+    if (one == null || other == null) {
+      return Objects.equals(id, wanted);
+    }
+    return one.rows().equals(other.rows())
+        && one.side() == other.side()
+        && one.sealed() == other.sealed()
+        && Objects.equals(one.family(), other.family())
+        && one.cavityFamilies().equals(other.cavityFamilies())
+        && Objects.equals(one.keying(), other.keying());
   }
 
   private static @Nullable String housingId(Facts facts, String connector) {

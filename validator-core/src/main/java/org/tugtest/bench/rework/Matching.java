@@ -4,6 +4,8 @@ import java.util.Collections;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import org.tugtest.compare.match.Match;
+import org.tugtest.compare.match.Matches;
 import org.tugtest.facts.Facts;
 import org.tugtest.text.NaturalOrder;
 
@@ -17,6 +19,19 @@ public record Matching(
     wires = sorted(wires);
     connectors = sorted(connectors);
     splices = sorted(splices);
+  }
+
+  /** What a comparison takes for the same. */
+  public static Matching of(Matches matches) {
+    return new Matching(ids(matches, "wires"), ids(matches, "connectors"), ids(matches, "splices"));
+  }
+
+  private static Map<String, String> ids(Matches matches, String section) {
+    Map<String, String> ids = new TreeMap<>(NaturalOrder.NATURAL);
+    for (Match match : matches.in(section)) {
+      ids.put(match.before(), match.after());
+    }
+    return ids;
   }
 
   /** Everything keeps its id. */

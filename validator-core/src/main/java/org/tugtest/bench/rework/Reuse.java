@@ -77,6 +77,18 @@ final class Reuse {
     List<String> named = target.fitting().terminal(point.get()).named();
     boolean fits =
         bodies.housing(to).map(h -> Fitting.fitsCavity(terminal, h, to.name())).orElse(true);
-    return fits && (named.isEmpty() || named.contains(terminal.id()));
+    return fits && (named.isEmpty() || named.stream().anyMatch(id -> isLike(terminal, id)));
+  }
+
+  /** The same part, or one of another name with the same figures. */
+  private boolean isLike(Terminal terminal, String id) {
+    Terminal named = target.harness().parts().terminals().get(id);
+    return terminal.id().equals(id)
+        || (named != null
+            && Objects.equals(named.family(), terminal.family())
+            && named.side() == terminal.side()
+            && Objects.equals(named.areaMinMm2(), terminal.areaMinMm2())
+            && Objects.equals(named.areaMaxMm2(), terminal.areaMaxMm2())
+            && named.maxWires() == terminal.maxWires());
   }
 }

@@ -29,4 +29,9 @@ public record Probe(
   public Probe {
     wires = List.copyOf(wires);
   }
+
+  /** The same pair under another number. */
+  public Probe numbered(int other) {
+    return new Probe(other, from, to, net, wires, ohms, limitOhms, basis, remark);
+  }
 }
