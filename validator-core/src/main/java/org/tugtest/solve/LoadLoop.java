@@ -13,6 +13,7 @@ import java.util.Optional;
 final class LoadLoop {
   private static final int MOST_ROUNDS = 200;
   private static final double SETTLED = 1e-12;
+  private static final double LONGEST_STRIDE = 1e9;
   private final List<Branch.Load> loads = new ArrayList<>();
   private final List<Integer> numbers = new ArrayList<>();
   private final double bound;
@@ -57,13 +58,14 @@ final class LoadLoop {
     double[] at = new double[loads.size()];
     java.util.Arrays.fill(at, bound);
     boolean tangentFailed = false;
-    boolean tangent = false;
+    double stride = 1;
     Optional<Flow> flow = Optional.empty();
     for (int round = 1; round <= MOST_ROUNDS; round++) {
       flow = Optional.empty();
-      if (tangent) {
+      if (round > 1) {
         lay(linear, at, true);
         flow = grid.solve(linear).filter(Flow::isFinite);
+        stride = flow.isPresent() ? 1 : Math.min(2 * stride, LONGEST_STRIDE);
         tangentFailed |= flow.isEmpty();
         flow = flow.filter(found -> keepsSides(found, at));
       }
@@ -78,14 +80,25 @@ final class LoadLoop {
       for (int i = 0; i < at.length; i++) {
         double next = flow.get().across(numbers.get(i));
         moved = Math.max(moved, Math.abs(next - at[i]));
-        at[i] = next;
+        at[i] = stride(at[i], next, stride);
       }
       if (moved <= SETTLED * bound) {
         return new Outcome(flow, true, tangentFailed, round);
       }
-      tangent = true;
     }
     return new Outcome(flow, false, tangentFailed, MOST_ROUNDS);
+  }
+
+  /**
+   * The volts to go on with. Where the tangents have no answer there is none above, so longer steps
+   * pass over nothing; none takes more than half of what is left.
+   */
+  private static double stride(double before, double next, double stride) {
+    double there = before + stride * (next - before);
+    boolean falls = Math.abs(next) < Math.abs(before) && next * before > 0;
+    return stride == 1 || !falls || Math.abs(next) < Math.abs(before) / 2
+        ? next
+        : Math.copySign(Math.max(Math.abs(before) / 2, there * Math.signum(before)), before);
   }
 
   private void lay(Linear linear, double[] at, boolean tangent) {
