@@ -59,8 +59,15 @@ class DiodesTest {
 
   @Test
   void theHighestOfTwoLiftsANodeWithoutLoad() {
-    Solution solution = solve(4, new Branch.Resistor(1, 2, 1), new Branch.Resistor(2, 0, 1), diode(2, 3), diode(1, 3));
-    assertThat(solution.volts(3).orElseThrow()).isCloseTo(solution.volts(1).orElseThrow() - 0.7, within(1e-9));
+    Solution solution =
+        solve(
+            4,
+            new Branch.Resistor(1, 2, 1),
+            new Branch.Resistor(2, 0, 1),
+            diode(2, 3),
+            diode(1, 3));
+    assertThat(solution.volts(3).orElseThrow())
+        .isCloseTo(solution.volts(1).orElseThrow() - 0.7, within(1e-9));
     assertThat(solution.amps(3)).isZero();
   }
 

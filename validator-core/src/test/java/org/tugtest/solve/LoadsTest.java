@@ -71,8 +71,7 @@ class LoadsTest {
     assertThat(Solver.solve(new Circuit(2, branches)).troubles()).isEmpty();
     branches.add(load);
     assertThat(Solver.solve(new Circuit(2, branches)).troubles())
-        .anySatisfy(
-            trouble -> assertThat(trouble.branches()).isEqualTo(List.of(1, 2)))
+        .anySatisfy(trouble -> assertThat(trouble.branches()).isEqualTo(List.of(1, 2)))
         .allMatch(Trouble.Collapse.class::isInstance);
   }
 

@@ -75,8 +75,7 @@ class RelaysTest {
   void aBuzzerComesToNoRest() {
     Solution solution =
         Solver.solve(
-            circuit(
-                3, new Branch.Coil(2, 0, 80, 7, 2), new Branch.Contact(1, 2, 0, 1, true)));
+            circuit(3, new Branch.Coil(2, 0, 80, 7, 2), new Branch.Contact(1, 2, 0, 1, true)));
     assertThat(solution.troubles())
         .containsExactly(new Trouble.Chatter(List.of(List.of(), List.of(1)), false));
     assertThat(solution.troubles().get(0).branches()).containsExactly(1);

@@ -18,9 +18,7 @@ class SourcesTest {
     Solution solution =
         Solver.solve(
             new Circuit(
-                2,
-                List.of(
-                    battery(1, 12.6), new Branch.Source(1, 0, 14.4, 0.005, 1, FREE, true))));
+                2, List.of(battery(1, 12.6), new Branch.Source(1, 0, 14.4, 0.005, 1, FREE, true))));
     double amps = (14.4 - 12.6) / (0.2 + 0.005);
     assertThat(solution.amps(0)).isCloseTo(amps, within(1e-12));
     assertThat(solution.amps(1)).isCloseTo(-amps, within(1e-12));
@@ -58,8 +56,7 @@ class SourcesTest {
     Branch limited = new Branch.Source(1, 0, 14.4, 0.005, 1, 50, true);
     Solution solution =
         Solver.solve(
-            new Circuit(
-                2, List.of(battery(1, 12.6), limited, new Branch.Resistor(1, 0, 0.15))));
+            new Circuit(2, List.of(battery(1, 12.6), limited, new Branch.Resistor(1, 0, 0.15))));
     assertThat(solution.amps(1)).isEqualTo(-50);
     double volts = solution.volts(1).orElseThrow();
     assertThat(solution.amps(0)).isCloseTo((volts - 12.6) / 0.01, within(1e-9));
@@ -68,7 +65,8 @@ class SourcesTest {
         Solver.solve(
             new Circuit(2, List.of(battery(1, 12.6), limited, new Branch.Resistor(1, 0, 1))));
     assertThat(-little.amps(1)).isLessThan(50);
-    assertThat(little.volts(1).orElseThrow()).isCloseTo(14.4 + 0.005 * little.amps(1), within(1e-9));
+    assertThat(little.volts(1).orElseThrow())
+        .isCloseTo(14.4 + 0.005 * little.amps(1), within(1e-9));
   }
 
   @Test
@@ -132,8 +130,7 @@ class SourcesTest {
   @Test
   void metalAcrossASourceLetsThroughWhatItsResistanceDoes() {
     Solution solution =
-        Solver.solve(
-            new Circuit(2, List.of(battery(1, 12.6), new Branch.Resistor(1, 0, 0))));
+        Solver.solve(new Circuit(2, List.of(battery(1, 12.6), new Branch.Resistor(1, 0, 0))));
     assertThat(solution.troubles()).containsExactly(new Trouble.ShortedSources(List.of(0)));
     assertThat(solution.amps(1)).isCloseTo(1260, within(1e-9));
   }
@@ -143,8 +140,7 @@ class SourcesTest {
     Solution solution =
         Solver.solve(
             new Circuit(
-                2,
-                List.of(battery(1, 12.6), battery(1, 12.0), new Branch.Resistor(1, 0, 0))));
+                2, List.of(battery(1, 12.6), battery(1, 12.0), new Branch.Resistor(1, 0, 0))));
     assertThat(solution.troubles()).containsExactly(new Trouble.ShortedSources(List.of(0, 1)));
     assertThat(solution.volts(1)).isEmpty();
     assertThat(solution.amps(2)).isZero();
