@@ -4,6 +4,7 @@ import java.util.List;
 import org.tugtest.check.CheckResult;
 import org.tugtest.report.HarnessReport;
 import org.tugtest.report.Report;
+import org.tugtest.report.html.loom.LoomRoom;
 
 /**
  * The page of one root.
@@ -18,6 +19,7 @@ record HarnessPage(
     List<ExpectationView> expectations,
     CoverageRoom coverage,
     CheckResult result,
+    LoomRoom loom,
     FacesRoom faces,
     NetsRoom nets,
     TotalsRoom totals,
@@ -28,6 +30,7 @@ record HarnessPage(
     SubjectLists lists = new SubjectLists();
     FindingsRoom findings = FindingsRoom.of(report, harness);
     CoverageRoom coverage = CoverageRoom.of(report, harness, lists);
+    LoomRoom loom = LoomRoom.of(harness.facts());
     FacesRoom faces = FacesRoom.of(harness.facts(), findings.marks());
     return new HarnessPage(
         frame,
@@ -36,10 +39,11 @@ record HarnessPage(
         ExpectationView.of(report, harness),
         coverage,
         harness.result(),
+        loom,
         faces,
         NetsRoom.of(harness.facts()),
         TotalsRoom.of(harness.facts(), faces),
         RuleText.of(report, harness, findings.rules().keySet()),
-        PageData.json(harness.facts(), findings, faces, lists));
+        PageData.json(harness.facts(), findings, faces, loom, lists));
   }
 }

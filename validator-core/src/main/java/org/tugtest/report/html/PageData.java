@@ -19,6 +19,8 @@ import org.tugtest.model.Wire;
 import org.tugtest.network.Net;
 import org.tugtest.network.Point;
 import org.tugtest.report.PrintableText;
+import org.tugtest.report.html.loom.LoomRoom;
+import org.tugtest.report.html.loom.Skeleton;
 import org.tugtest.text.NaturalOrder;
 import tools.jackson.core.JsonGenerator;
 
@@ -34,7 +36,10 @@ import tools.jackson.core.JsonGenerator;
  *   <li>{@code nets}: name, point numbers
  *   <li>{@code wires}: id, point numbers of both ends or -1, what an end says that has none,
  *       colour, colour as drawn, size, circuit, evidence, loom number or -1, label when it is not
- *       the id
+ *       the id, number of its run or -1
+ *   <li>{@code knots}: ids of the knots of the loom drawing
+ *   <li>{@code arms}: of the loom drawing: id, knot numbers of both ends
+ *   <li>{@code runs}: arm numbers in the order of the wires that run so
  *   <li>{@code faces}: owner number, rows of point numbers (-1: gap), whether the rows are known
  *   <li>{@code marks}: place string to numbers of standing findings
  *   <li>{@code lists}: long lists of subjects
@@ -45,6 +50,7 @@ final class PageData {
   private final Facts facts;
   private final FindingsRoom findings;
   private final FacesRoom faces;
+  private final LoomRoom loom;
   private final SubjectLists lists;
   private final List<String> looms;
   private final List<Point> points;
@@ -53,10 +59,12 @@ final class PageData {
   private final StringWriter text = new StringWriter();
   private final JsonGenerator json = PageJson.to(text);
 
-  private PageData(Facts facts, FindingsRoom findings, FacesRoom faces, SubjectLists lists) {
+  private PageData(
+      Facts facts, FindingsRoom findings, FacesRoom faces, LoomRoom loom, SubjectLists lists) {
     this.facts = facts;
     this.findings = findings;
     this.faces = faces;
+    this.loom = loom;
     this.lists = lists;
     this.looms = List.copyOf(facts.harness().looms().keySet());
     this.points = facts.network().points();
@@ -64,8 +72,9 @@ final class PageData {
   }
 
   /** All of it, as JSON that may stand inside a script element. */
-  static String json(Facts facts, FindingsRoom findings, FacesRoom faces, SubjectLists lists) {
-    PageData data = new PageData(facts, findings, faces, lists);
+  static String json(
+      Facts facts, FindingsRoom findings, FacesRoom faces, LoomRoom loom, SubjectLists lists) {
+    PageData data = new PageData(facts, findings, faces, loom, lists);
     data.write();
     return data.text.toString();
   }
@@ -78,6 +87,7 @@ final class PageData {
     nets();
     points();
     wires();
+    runs();
     faces();
     marks();
     json.writeArrayPropertyStart("lists");
@@ -161,8 +171,26 @@ final class PageData {
       json.writeString(evidence == null ? "" : evidence.word());
       json.writeNumber(wire.loom() == null ? -1 : looms.indexOf(wire.loom()));
       text(wire.labelText().equals(wire.id()) ? "" : wire.labelText());
+      json.writeNumber(loom.runs().of().getOrDefault(wire.id(), -1));
       json.writeEndArray();
     }
+    json.writeEndArray();
+  }
+
+  private void runs() {
+    json.writeName("knots");
+    texts(loom.skeleton().knots().stream().map(Skeleton.Knot::id).toList());
+    json.writeArrayPropertyStart("arms");
+    for (Skeleton.Arm arm : loom.skeleton().arms()) {
+      json.writeStartArray();
+      text(arm.id());
+      json.writeNumber(arm.a());
+      json.writeNumber(arm.b());
+      json.writeEndArray();
+    }
+    json.writeEndArray();
+    json.writeArrayPropertyStart("runs");
+    loom.runs().all().forEach(this::numbers);
     json.writeEndArray();
   }
 

@@ -4,7 +4,7 @@
   const KIND = 0, OWNER_ID = 1, OWNER_LOOM = 2, OWNER_FACTS = 3, OWNER_FACE = 4;
   const P_OWNER = 0, P_NAME = 1, P_MEETS = 2, P_PLUGGED = 3, P_NET = 4;
   const W_ID = 0, W_ENDS = 1, W_SAYS = 3, W_COLOUR = 5, W_DRAWN = 6, W_SIZE = 7, W_CIRCUIT = 8,
-    W_EVIDENCE = 9, W_LOOM = 10, W_LABEL = 11;
+    W_EVIDENCE = 9, W_LOOM = 10, W_LABEL = 11, W_RUN = 12;
   const MOST_ANSWERS = 12, MOST_PINS = 80;
   const SECTIONS = {connector: 'connectors', device: 'devices', splice: 'splices'};
   const byId = id => document.getElementById(id);
@@ -329,6 +329,100 @@
       : shown + ' of ' + counted(all, 'finding') + ' shown.';
   }
 
+  // The runs of wires in the loom drawing.
+  const wiresIn = data.arms.map(() => []);
+  data.wires.forEach((wire, w) => {
+    if (wire[W_RUN] >= 0) new Set(data.runs[wire[W_RUN]]).forEach(arm => wiresIn[arm].push(w));
+  });
+
+  function light(arms) {
+    const ends = new Map();
+    arms.forEach(arm => data.arms[arm].slice(1).forEach(knot => ends.set(knot, (ends.get(knot) || 0) + 1)));
+    document.querySelectorAll('.loomsvg').forEach(svg => svg.classList.toggle('lighting', arms.length > 0));
+    document.querySelectorAll('.arm').forEach(g => g.classList.toggle('lit', arms.includes(Number(g.dataset.arm))));
+    document.querySelectorAll('.knot').forEach(g =>
+      g.classList.toggle('tip', (ends.get(Number(g.dataset.knot)) || 0) % 2 === 1));
+  }
+
+  const runOf = w => (data.wires[w][W_RUN] < 0 ? [] : data.runs[data.wires[w][W_RUN]]);
+  function runText(w) {
+    const wire = data.wires[w];
+    const ends = [0, 1].map(end => (wire[W_ENDS + end] < 0 ? wire[W_SAYS + end] || 'nothing'
+      : pointText(wire[W_ENDS + end])));
+    const arms = runOf(w).map(arm => data.arms[arm][0]);
+    return wire[W_ID] + ' from ' + ends[0] + ' to ' + ends[1]
+      + (arms.length ? ', through ' + arms.join(', ') : ', stays at its node or has no known run') + '.';
+  }
+
+  function showRun(w) {
+    byId('run-status').textContent = w < 0 ? 'Nothing is lit.' : runText(w);
+    light(w < 0 ? [] : runOf(w));
+  }
+
+  function wireButton(w) {
+    const button = el('button', {type: 'button', class: 'ask-for'}, data.wires[w][W_ID]);
+    ['pointerenter', 'focus'].forEach(name => button.addEventListener(name, () => showRun(w)));
+    button.addEventListener('click', () => {
+      byId('run-wire').value = String(w);
+      byId('run-arm').value = '';
+      showRun(w);
+    });
+    return el('span', {}, button);
+  }
+
+  function showArm(arm) {
+    const more = byId('run-more');
+    more.replaceChildren(...wiresIn[arm].slice(0, MOST_PINS).flatMap(w => [wireButton(w), ' ']),
+      wiresIn[arm].length > MOST_PINS ? 'and ' + (wiresIn[arm].length - MOST_PINS) + ' more, all in the list of wires' : '');
+    byId('run-status').textContent = counted(wiresIn[arm].length, 'wire') + ' in ' + data.arms[arm][0]
+      + (wiresIn[arm].length ? '. Point at one or step to it to light up its run.' : '.');
+    light([arm]);
+  }
+
+  function chosenRun() {
+    const wire = byId('run-wire').value;
+    const arm = byId('run-arm').value;
+    byId('run-more').replaceChildren();
+    if (arm !== '') showArm(Number(arm));
+    else showRun(wire === '' ? -1 : Number(wire));
+  }
+
+  function runs(form) {
+    byId('run-wire').append(...data.wires.map((wire, w) => el('option', {value: String(w)},
+      wire[W_ID] + (wire[W_CIRCUIT] ? ' · ' + wire[W_CIRCUIT] : ''))));
+    byId('run-arm').append(...data.arms.map((arm, a) => el('option', {value: String(a)}, arm[0])));
+    byId('run-wire').addEventListener('change', () => {
+      byId('run-arm').value = '';
+      chosenRun();
+    });
+    byId('run-arm').addEventListener('change', () => {
+      byId('run-wire').value = '';
+      chosenRun();
+    });
+    form.addEventListener('submit', event => event.preventDefault());
+    form.addEventListener('reset', () => setTimeout(chosenRun));
+    document.querySelectorAll('.arm').forEach(g => {
+      const arm = Number(g.dataset.arm);
+      g.addEventListener('pointerenter', () => {
+        if (byId('run-wire').value === '') light([arm]);
+      });
+      g.addEventListener('pointerleave', () => {
+        if (byId('run-wire').value === '') light(byId('run-arm').value === '' ? [] : [Number(byId('run-arm').value)]);
+      });
+      g.addEventListener('click', () => {
+        byId('run-wire').value = '';
+        byId('run-arm').value = String(arm);
+        showArm(arm);
+      });
+    });
+    document.querySelectorAll('[data-more-of]').forEach(more => {
+      const button = el('button', {type: 'button', class: 'ask-for'}, more.textContent);
+      button.addEventListener('click', () => more.replaceWith(...wiresIn[more.dataset.moreOf].slice(12)
+        .flatMap(w => [el('span', {}, data.wires[w][W_ID]), ' '])));
+      more.replaceChildren(button);
+    });
+  }
+
   // An anchor inside something that is folded or filtered away is brought to light.
   function reveal() {
     const target = location.hash ? byId(decodeURIComponent(location.hash.slice(1))) : null;
@@ -374,6 +468,7 @@
     button.addEventListener('click', () => place.replaceChildren(...sides(Number(place.dataset.draw), -1)));
     place.append(button);
   });
+  if (byId('run-form')) runs(byId('run-form'));
   addEventListener('hashchange', reveal);
   addEventListener('beforeprint', () =>
     document.querySelectorAll('details.follow').forEach(fold => { fold.open = true; }));

@@ -314,6 +314,55 @@ class ReportInBrowserTest {
     assertThat(all.findElements(By.tagName("span")).size()).isGreaterThan(first);
   }
 
+  @Test
+  void lightsUpTheWholeRunOfAWire() {
+    chromium.open(broken, "");
+    assertThat(lit()).isEmpty();
+    WebElement wires = driver.findElement(By.id("run-wire"));
+    new Select(wires).selectByVisibleText("N004 · dash earth");
+    assertThat(text("#run-status"))
+        .isEqualTo("N004 from XN-DASH:2 to CHASSIS:dash, stays at its node or has no known run.");
+    wires.sendKeys("N001", Keys.ENTER);
+    assertThat(text("#run-status")).isEqualTo("N001 from XN1:1 to S-DASH, through n11.");
+    assertThat(lit()).hasSize(2).allMatch(title -> title.startsWith("n11: sill – bulkhead"));
+    new Select(driver.findElement(By.id("run-arm"))).selectByVisibleText("n7");
+    assertThat(text("#run-status"))
+        .isEqualTo("14 wires in n7. Point at one or step to it to light up its run.");
+    WebElement first = driver.findElement(By.cssSelector("#run-more button"));
+    new org.openqa.selenium.interactions.Actions(driver).moveToElement(first).perform();
+    assertThat(text("#run-status")).startsWith(first.getText() + " from ");
+    assertThat(lit()).hasSizeGreaterThan(2);
+    assertThat(driver.findElements(By.cssSelector(".knot.tip"))).hasSize(4);
+    driver.findElement(By.cssSelector("#run-form [type=reset]")).click();
+    assertThat(text("#run-status")).isEqualTo("Nothing is lit.");
+    assertThat(lit()).isEmpty();
+  }
+
+  private List<String> lit() {
+    return driver.findElements(By.cssSelector(".lighting .arm.lit title")).stream()
+        .map(title -> title.getDomProperty("textContent"))
+        .toList();
+  }
+
+  @Test
+  void laysNoLabelOfADrawingOnAnother() {
+    chromium.open(broken, "");
+    assertThat(
+            chromium.ask(
+                """
+                let bad = '';
+                for (const svg of document.querySelectorAll('.loomsvg')) {
+                  const boxes = [...svg.querySelectorAll('text')].map(text => [text.textContent, text.getBBox()]);
+                  boxes.forEach(([one, a], i) => boxes.slice(0, i).forEach(([other, b]) => {
+                    if (a.x < b.x + b.width && b.x < a.x + a.width && a.y + 1 < b.y + b.height && b.y + 1 < a.y + a.height)
+                      bad += one + ' on ' + other + '; ';
+                  }));
+                }
+                return bad;
+                """))
+        .isEmpty();
+  }
+
   /** Types into the search box, presses Enter, and gives what the live region says. */
   private String answer(String typed) {
     List<WebElement> boxes = driver.findElements(By.id("ask-box"));

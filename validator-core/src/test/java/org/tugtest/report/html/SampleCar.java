@@ -35,12 +35,17 @@ public final class SampleCar {
   private SampleCar() {}
 
   /** The sample as it is. */
-  static Report whole() {
+  public static Report whole() {
     return checked(files(), ROOT);
   }
 
+  /** The facts of the sample as it is. */
+  public static Facts facts() {
+    return whole().harnesses().get(0).facts();
+  }
+
   /** The sample with mistakes of the kinds that people make. */
-  static Report broken() {
+  public static Report broken() {
     Map<String, String> files = files();
     String nose = "looms/nose.json";
     change(files, nose, "(\"N002\": \\{.*?\"to\": )\"[^\"]*\"", "$1\"XN-DASH:2\"");
@@ -59,7 +64,7 @@ public final class SampleCar {
   }
 
   /** A sketch of so many wires, from plugs of 24 cavities to others. */
-  static Report ofWires(int wires) {
+  public static Report ofWires(int wires) {
     StringBuilder json =
         new StringBuilder(
             "{\"format\": 1, \"title\": \"Long car\",\n"
