@@ -188,7 +188,7 @@ record Loom(Map<String, Wire> wires, Map<String, String> housings, Map<String, B
         cavities.entrySet().stream()
             .map(c -> "\"%s\": {\"family\": \"%s\"}".formatted(c.getKey(), c.getValue()))
             .collect(Collectors.joining(", "));
-    return "\"%s\": {\"side\": \"socket\", \"rows\": [[%s]], \"cavities\": {%s}, \"secondaryLock\": true, \"terminals\": [\"t1.5-s\", \"t2.8-s\", \"t6-s\"]}"
+    return "\"%1$s\": {\"side\": \"socket\", \"keying\": \"%1$s\", \"rows\": [[%2$s]], \"cavities\": {%3$s}, \"secondaryLock\": true, \"terminals\": [\"t1.5-s\", \"t2.8-s\", \"t6-s\"]}"
         .formatted(id, row, families);
   }
 }

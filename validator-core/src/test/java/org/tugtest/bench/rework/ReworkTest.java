@@ -425,4 +425,14 @@ class ReworkTest {
     Rework rework = of(head + now + "}}", head + wanted + "}}", Order.FEWEST_PARKED);
     assertThat(rework.parked()).isEqualTo(50);
   }
+
+  @Test
+  void housingOrTerminalOfAnotherNameAloneIsTheSame() {
+    String now = wires(wire("W1", "XA:1", "S1", ""));
+    String renamed = now.replace("\"a\"", "\"plug-a\"").replace("\"t15\"", "\"terminal-15\"");
+    assertThat(of(now, renamed, Order.BY_CONNECTOR).steps()).isEmpty();
+    String keyed = now.replace("\"a\": {", "\"a\": {\"keying\": \"B\", ");
+    assertThat(texts(of(now, keyed, Order.BY_CONNECTOR)))
+        .contains("XA:1 of the old housing: release W1 (0.5 mm²); tag it XA:1");
+  }
 }
