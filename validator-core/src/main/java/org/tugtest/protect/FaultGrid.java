@@ -1,0 +1,244 @@
+package org.tugtest.protect;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.tugtest.network.Joined;
+import org.tugtest.solve.DrivingPoints;
+import org.tugtest.solve.Factor;
+import org.tugtest.solve.Structure;
+
+/**
+ * A network of resistances with a few arms that give, in which faults are laid one after another.
+ * The resistances are factored once; a fault then takes only the resistance at its ends (selected
+ * inverse) and the volts that a current into each end of an arm makes there, and a small system of
+ * the arms, the parts that hang together and the fault. Near linear in the network on a near-tree.
+ *
+ * <p>A gate is a resistance that can open and without which its part falls in two, such as a fuse
+ * in a feed. Its current is the sum of what enters beyond it.
+ */
+final class FaultGrid {
+  /** So many arms of one island are reckoned with. */
+  static final int MOST_ARMS = 32;
+
+  private final List<Conductor> conductors;
+  private final List<Arm> arms;
+  private final Bridges trees;
+  private final int[] partOf;
+  private final int[] islandOf;
+  private final int[] gateAbove;
+  private final double[] dropAbove;
+  private final List<List<Integer>> armsOf = new ArrayList<>();
+  private final List<Set<Integer>> gatesOf = new ArrayList<>();
+  private final DrivingPoints ohms;
+  private final Map<Integer, double[]> columns = new HashMap<>();
+
+  private FaultGrid(
+      int nodes,
+      List<Conductor> conductors,
+      List<Arm> arms,
+      Bridges trees,
+      int[] partOf,
+      Factor factor) {
+    this.conductors = List.copyOf(conductors);
+    this.arms = List.copyOf(arms);
+    this.trees = trees;
+    this.partOf = partOf;
+    this.ohms = factor.drivingPoints();
+    this.gateAbove = new int[nodes];
+    this.dropAbove = new double[nodes];
+    Arrays.fill(gateAbove, -1);
+    for (int node : trees.order()) {
+      int by = trees.by(node);
+      if (node < nodes && by >= 0 && by < conductors.size()) {
+        int up = trees.parent(node);
+        boolean gate = conductors.get(by).gate() && trees.hangs(node);
+        gateAbove[node] = gate ? node : gateAbove[up];
+        dropAbove[node] = dropAbove[up] + conductors.get(by).drop();
+      }
+    }
+    this.islandOf = islands(count(partOf));
+    fillColumns(nodes, factor);
+  }
+
+  /** The grid of these; empty when it cannot be factored. */
+  static Optional<FaultGrid> of(int nodes, List<Conductor> conductors, List<Arm> arms) {
+    Joined joined = new Joined(nodes);
+    conductors.forEach(conductor -> joined.join(conductor.a(), conductor.b()));
+    int[] partOf = joined.numbered();
+    int[] ground = new int[count(partOf)];
+    Arrays.fill(ground, -1);
+    for (Arm arm : arms) {
+      for (int node : new int[] {arm.to(), arm.from()}) {
+        ground[partOf[node]] = ground[partOf[node]] < 0 ? node : ground[partOf[node]];
+      }
+    }
+    boolean[] grounded = new boolean[nodes];
+    for (int node = 0; node < nodes; node++) {
+      if (ground[partOf[node]] < 0) {
+        ground[partOf[node]] = node;
+      }
+      grounded[node] = ground[partOf[node]] == node;
+    }
+    int[] a = conductors.stream().mapToInt(Conductor::a).toArray();
+    int[] b = conductors.stream().mapToInt(Conductor::b).toArray();
+    double[] siemens = conductors.stream().mapToDouble(one -> 1 / one.ohms()).toArray();
+    Bridges trees = rooted(nodes, a, b, ground);
+    return Structure.of(nodes, a, b, grounded)
+        .factor(siemens)
+        .map(factor -> new FaultGrid(nodes, conductors, arms, trees, partOf, factor));
+  }
+
+  private static int count(int[] numbered) {
+    return Arrays.stream(numbered).max().orElse(-1) + 1;
+  }
+
+  /** Trees that begin at the ground of each part: one more node joins them, behind all edges. */
+  private static Bridges rooted(int nodes, int[] a, int[] b, int[] ground) {
+    int[] one = Arrays.copyOf(a, a.length + ground.length);
+    int[] other = Arrays.copyOf(b, b.length + ground.length);
+    for (int i = 0; i < ground.length; i++) {
+      one[a.length + i] = nodes;
+      other[b.length + i] = ground[i];
+    }
+    return new Bridges(nodes + 1, one, other, nodes);
+  }
+
+  private int[] islands(int parts) {
+    Joined joined = new Joined(parts);
+    arms.forEach(arm -> joined.join(partOf[arm.from()], partOf[arm.to()]));
+    int[] islands = joined.numbered();
+    int count = count(islands);
+    for (int i = 0; i < count; i++) {
+      armsOf.add(new ArrayList<>());
+      gatesOf.add(new TreeSet<>());
+    }
+    for (int i = 0; i < arms.size(); i++) {
+      int island = islands[partOf[arms.get(i).to()]];
+      armsOf.get(island).add(i);
+      addGates(arms.get(i).to(), gatesOf.get(island));
+      addGates(arms.get(i).from(), gatesOf.get(island));
+    }
+    return islands;
+  }
+
+  private void addGates(int node, Collection<Integer> into) {
+    for (int at = gateAbove[node]; at >= 0; at = gateAbove[trees.parent(at)]) {
+      into.add(at);
+    }
+  }
+
+  /** One solve serves one node of every part. */
+  private void fillColumns(int nodes, Factor factor) {
+    Map<Integer, Set<Integer>> ofPart = new LinkedHashMap<>();
+    for (List<Integer> island : armsOf) {
+      for (int number : island.size() > MOST_ARMS ? List.<Integer>of() : island) {
+        for (int node : new int[] {arms.get(number).to(), arms.get(number).from()}) {
+          ofPart.computeIfAbsent(partOf[node], none -> new TreeSet<>()).add(node);
+        }
+      }
+    }
+    List<List<Integer>> queues = new ArrayList<>();
+    ofPart.values().forEach(set -> queues.add(new ArrayList<>(set)));
+    int rounds = queues.stream().mapToInt(List::size).max().orElse(0);
+    for (int round = 0; round < rounds; round++) {
+      double[] amps = new double[nodes];
+      for (List<Integer> queue : queues) {
+        if (round < queue.size()) {
+          amps[queue.get(round)] = 1;
+        }
+      }
+      double[] volts = factor.solve(amps);
+      for (List<Integer> queue : queues) {
+        if (round < queue.size()) {
+          columns.put(queue.get(round), volts);
+        }
+      }
+    }
+  }
+
+  /** The island of a node: parts that arms join. */
+  int island(int node) {
+    return islandOf[partOf[node]];
+  }
+
+  /** The arms of an island, by number. */
+  List<Integer> arms(int island) {
+    return armsOf.get(island);
+  }
+
+  /** The arm of that number. */
+  Arm arm(int number) {
+    return arms.get(number);
+  }
+
+  /** Whether an island has an arm, and not too many, so that faults can be laid in it. */
+  boolean canTake(int island) {
+    int count = armsOf.get(island).size();
+    return count > 0 && count <= MOST_ARMS;
+  }
+
+  /** The gates that can carry current of a fault between these nodes, by number of the edge. */
+  List<Integer> gates(int from, int to) {
+    Set<Integer> nodes = new TreeSet<>(gatesOf.get(island(from)));
+    addGates(from, nodes);
+    addGates(to, nodes);
+    return nodes.stream().map(trees::by).toList();
+  }
+
+  /** The first gate on the way from a node to the arms; -1 when there is none. */
+  int gateAbove(int node) {
+    return gateAbove[node] < 0 ? -1 : trees.by(gateAbove[node]);
+  }
+
+  /** The gate after another on the way to the arms; -1 when there is none. */
+  int gateAfter(int gate) {
+    int up = gateAbove[trees.parent(lower(gate))];
+    return up < 0 ? -1 : trees.by(up);
+  }
+
+  private int lower(int gate) {
+    return trees.later(conductors.get(gate).a(), conductors.get(gate).b());
+  }
+
+  /** Whether a node lies behind a gate, seen from the ground of its part. */
+  boolean behind(int node, int gate) {
+    return trees.below(node, lower(gate));
+  }
+
+  /** Volts that dead ends take from a fault at a node. */
+  double drop(int node) {
+    return dropAbove[node];
+  }
+
+  /** Ohms that a current into {@code into} meets at {@code at}, one of them an end of an arm. */
+  double transferOhms(int at, int into) {
+    if (partOf[at] != partOf[into]) {
+      return 0;
+    }
+    double[] column = columns.get(into);
+    if (column != null) {
+      return column[at];
+    }
+    double[] other = columns.get(at);
+    if (other != null) {
+      return other[into];
+    }
+    if (at != into) {
+      throw new IllegalArgumentException("neither " + at + " nor " + into + " ends an arm");
+    }
+    return ohms.ohms(at);
+  }
+
+  /** The part of a node: what hangs together without arms. */
+  int part(int node) {
+    return partOf[node];
+  }
+}
