@@ -27,13 +27,23 @@ import org.tugtest.rule.connectors.SpareCavitiesFew;
 import org.tugtest.rule.connectors.SpliceOverfilled;
 import org.tugtest.rule.connectors.SpliceUnderfilled;
 import org.tugtest.rule.connectors.StudOverstacked;
+import org.tugtest.rule.connectors.TerminalOverloaded;
 import org.tugtest.rule.connectors.TerminalUnfitForCavity;
 import org.tugtest.rule.connectors.TerminalUnfitForWire;
 import org.tugtest.rule.load.BusMisterminated;
 import org.tugtest.rule.load.CoilUnsuppressed;
+import org.tugtest.rule.load.ContactWeldsOnInrush;
 import org.tugtest.rule.load.EarthSingle;
+import org.tugtest.rule.load.FuseNearRating;
+import org.tugtest.rule.load.LoadBackfed;
+import org.tugtest.rule.load.LoadUnfed;
+import org.tugtest.rule.load.LoadWithoutReturn;
+import org.tugtest.rule.load.ReferenceShifted;
 import org.tugtest.rule.load.ScreenMisearthed;
 import org.tugtest.rule.load.SensorEarthShared;
+import org.tugtest.rule.load.SwitchOverloaded;
+import org.tugtest.rule.load.VoltageDropExcessive;
+import org.tugtest.rule.load.VoltsUnderLeast;
 import org.tugtest.rule.protection.FuseMissingUpstream;
 import org.tugtest.rule.written.CavityDoubled;
 import org.tugtest.rule.written.CavityUnknown;
@@ -94,6 +104,7 @@ public final class RuleCatalog {
             new TerminalUnfitForCavity(),
             new TerminalUnfitForWire(),
             new SealUnfitForWire(),
+            new TerminalOverloaded(),
             new CavityUnsealed(),
             new LivePinsExposed(),
             new StudOverstacked(),
@@ -106,6 +117,15 @@ public final class RuleCatalog {
             new SpareCavitiesFew(),
             new ConnectorCouldMerge(),
             new FuseMissingUpstream(),
+            new LoadUnfed(),
+            new LoadWithoutReturn(),
+            new VoltsUnderLeast(),
+            new VoltageDropExcessive(),
+            new LoadBackfed(),
+            new SwitchOverloaded(),
+            new ContactWeldsOnInrush(),
+            new FuseNearRating(),
+            new ReferenceShifted(),
             new SensorEarthShared(),
             new EarthSingle(),
             new ScreenMisearthed(),

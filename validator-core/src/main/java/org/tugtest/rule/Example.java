@@ -1,6 +1,7 @@
 package org.tugtest.rule;
 
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -18,6 +19,11 @@ public record Example(String root, Map<String, String> files) {
 
   public Example {
     files = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(files));
+  }
+
+  /** An example with values put into its pattern, the same everywhere on earth. */
+  public static String filled(String pattern, Object... values) {
+    return String.format(Locale.ROOT, pattern, values);
   }
 
   /** The files of an example as a rule gives it. */

@@ -38,6 +38,26 @@ public final class Settings {
         : inRange(setting(name), here.settings().get(name)).orElseGet(() -> number(name));
   }
 
+  /**
+   * What the team wrote for a figure: for the first of these places for which it wrote one, else
+   * for everything; empty when it wrote none that is in range.
+   */
+  public Optional<Double> written(String name, Subject... at) {
+    if (limits == null) {
+      return Optional.empty();
+    }
+    Setting setting = setting(name);
+    for (Subject place : at) {
+      RuleLimits.AtPlace here = limits.places().get(place.place());
+      Optional<Double> there =
+          here == null ? Optional.empty() : inRange(setting, here.settings().get(name));
+      if (there.isPresent()) {
+        return there;
+      }
+    }
+    return inRange(setting, limits.settings().get(name));
+  }
+
   /** Whether the team switched the rule off. */
   public boolean off() {
     return limits != null && OFF.equals(limits.level());

@@ -1,0 +1,98 @@
+package org.tugtest.rule.load;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.tugtest.facts.Facts;
+import org.tugtest.finding.Basis;
+import org.tugtest.model.Element;
+import org.tugtest.network.Edge;
+import org.tugtest.network.Network;
+import org.tugtest.network.Point;
+import org.tugtest.operate.OperatingPoint;
+
+/**
+ * What arrives at a load that draws, and what is lost on the way there and back. The reference is
+ * the terminals of the source that feeds it; where that is a generator, those of the first other
+ * source on its island.
+ *
+ * @param load a load or coil that current flows through
+ * @param volts at its ends, 0 or more
+ * @param reference the source that drops are counted from
+ * @param supplyDrop from the source's plus to the load
+ * @param returnDrop from the load to the source's minus
+ */
+record Feed(
+    OperatingPoint state,
+    Edge.OfElement load,
+    double volts,
+    Edge.OfElement reference,
+    double supplyDrop,
+    double returnDrop,
+    Way supply,
+    Way back) {
+
+  /** The feed of a load in a state; empty when no current of a source flows through it. */
+  static Optional<Feed> of(Facts facts, OperatingPoint state, Edge.OfElement load) {
+    if (!state.draws(load)) {
+      return Optional.empty();
+    }
+    boolean forward = state.amps(load) >= 0;
+    Point high = forward ? load.a() : load.b();
+    Point low = forward ? load.b() : load.a();
+    Network network = facts.network();
+    Way supply = Way.supply(state, network, load, high);
+    Way back = Way.back(state, network, load, low);
+    Edge.OfElement source = supply.source();
+    if (source == null) {
+      return Optional.empty();
+    }
+    Edge.OfElement reference = isGenerator(source) ? steady(state, network, source) : source;
+    OptionalDouble plus = state.volts(reference.a());
+    OptionalDouble minus = state.volts(reference.b());
+    OptionalDouble in = state.volts(high);
+    OptionalDouble out = state.volts(low);
+    if (plus.isEmpty() || minus.isEmpty() || in.isEmpty() || out.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Feed(
+            state,
+            load,
+            Math.abs(state.across(load)),
+            reference,
+            plus.getAsDouble() - in.getAsDouble(),
+            out.getAsDouble() - minus.getAsDouble(),
+            supply,
+            back));
+  }
+
+  private static boolean isGenerator(Edge.OfElement edge) {
+    return edge.element() instanceof Element.Source source && source.generator();
+  }
+
+  private static Edge.OfElement steady(
+      OperatingPoint state, Network network, Edge.OfElement generator) {
+    int at = network.index(generator.a());
+    return network.sources().stream()
+        .filter(source -> !isGenerator(source))
+        .filter(source -> state.volts(source.a()).isPresent())
+        .filter(source -> state.solution().oneIsland(at, network.index(source.a())))
+        .findFirst()
+        .orElse(generator);
+  }
+
+  /** Volts lost there and back. */
+  double drop() {
+    return supplyDrop + returnDrop;
+  }
+
+  /** The weakest figure on both ways. */
+  Basis basis() {
+    return supply.basis(state).weaker(back.basis(state));
+  }
+
+  /** Something on the way of which a part of the resistance is not known. */
+  Optional<Edge> unknown() {
+    return supply.unknown(state).or(() -> back.unknown(state));
+  }
+}

@@ -1,0 +1,122 @@
+package org.tugtest.rule.load;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import org.jgrapht.alg.util.UnionFind;
+import org.tugtest.facts.Facts;
+import org.tugtest.model.Element;
+import org.tugtest.network.Edge;
+import org.tugtest.network.Network;
+import org.tugtest.network.Point;
+import org.tugtest.network.Reach;
+import org.tugtest.operate.OperatingPoint;
+
+/**
+ * What is joined to a source in one state, as its contacts stand, without crossing a load or coil.
+ */
+final class Live {
+  private static final int BLOCKERS = 6;
+  private final OperatingPoint state;
+  private final Network network;
+  private final Reach plus;
+  private final Reach minus;
+  private final UnionFind<Point> joined;
+
+  private Live(Facts facts, OperatingPoint state) {
+    this.state = state;
+    this.network = facts.network();
+    List<Point> from = new ArrayList<>();
+    List<Point> back = new ArrayList<>();
+    for (Edge.OfElement source : network.sources()) {
+      if (state.powered(source.a())) {
+        from.add(source.a());
+        back.add(source.b());
+      }
+    }
+    this.plus = Reach.from(network, from, (edge, at) -> passes(edge, at.equals(edge.a())));
+    this.minus = Reach.from(network, back, (edge, at) -> passes(edge, at.equals(edge.b())));
+    this.joined = new UnionFind<>(new LinkedHashSet<>(network.points()));
+    for (Edge edge : network.edges()) {
+      if (passes(edge, true)) {
+        joined.union(edge.a(), edge.b());
+      }
+    }
+  }
+
+  static Live in(Facts facts, OperatingPoint state) {
+    return new Live(facts, state);
+  }
+
+  /** All states of a harness. */
+  static List<Live> all(Facts facts) {
+    return facts.operating().all().stream().map(state -> in(facts, state)).toList();
+  }
+
+  OperatingPoint state() {
+    return state;
+  }
+
+  private boolean passes(Edge edge, boolean alongDiode) {
+    if (!(edge instanceof Edge.OfElement inside)) {
+      return true;
+    }
+    Element element = inside.element();
+    if (element instanceof Element.Diode) {
+      return alongDiode;
+    }
+    boolean metal =
+        element instanceof Element.Contact
+            || element instanceof Element.Link
+            || element instanceof Element.Fuse;
+    return metal && state.conducts(edge);
+  }
+
+  /** Whether an end of a load or coil is on a source's plus. */
+  boolean fed(Edge.OfElement load) {
+    return plus.reaches(load.a()) || plus.reaches(load.b());
+  }
+
+  /** Whether the other end, when one is fed, is on a source's minus. */
+  boolean returns(Edge.OfElement load) {
+    return (plus.reaches(load.a()) && minus.reaches(load.b()))
+        || (plus.reaches(load.b()) && minus.reaches(load.a()))
+        || (!fed(load) && (minus.reaches(load.a()) || minus.reaches(load.b())));
+  }
+
+  /** The end that should be on plus and is not: the one that is not on minus. */
+  Point deadEnd(Edge.OfElement load) {
+    return minus.reaches(load.a()) && !minus.reaches(load.b()) ? load.b() : load.a();
+  }
+
+  /** The end that should be on minus and is not: the one that is not on plus. */
+  Point looseEnd(Edge.OfElement load) {
+    return plus.reaches(load.b()) && !plus.reaches(load.a()) ? load.a() : load.b();
+  }
+
+  /** What all points that are joined to this one have in common. */
+  Point group(Point point) {
+    return joined.find(point);
+  }
+
+  /** What stops a way that begins at a point: contacts that are open and ways without a fuse. */
+  List<String> blockers(Point start) {
+    Reach reach = Reach.from(network, List.of(start), (edge, at) -> passes(edge, true));
+    List<String> blockers = new ArrayList<>();
+    for (Point point : reach.points()) {
+      for (Edge edge : network.edgesAt(point)) {
+        if (edge instanceof Edge.OfElement inside
+            && !passes(edge, true)
+            && !reach.reaches(edge.across(point))
+            && blockers.size() < BLOCKERS) {
+          if (inside.element() instanceof Element.Contact) {
+            blockers.add(edge.text() + " is open");
+          } else if (inside.element() instanceof Element.Fuse) {
+            blockers.add(edge.text() + " has no fuse");
+          }
+        }
+      }
+    }
+    return blockers;
+  }
+}

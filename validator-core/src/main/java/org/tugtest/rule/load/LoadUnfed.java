@@ -1,0 +1,82 @@
+package org.tugtest.rule.load;
+
+import org.tugtest.facts.Facts;
+import org.tugtest.finding.Level;
+import org.tugtest.model.Element;
+import org.tugtest.network.Edge;
+import org.tugtest.rule.Heading;
+import org.tugtest.rule.Ledger;
+import org.tugtest.rule.Rule;
+import org.tugtest.rule.RuleInfo;
+import org.tugtest.rule.Settings;
+
+/** A load that a state wants has no way to a source's plus. */
+public final class LoadUnfed implements Rule {
+  private static final RuleInfo INFO =
+      RuleInfo.of("load-unfed", Heading.LOAD, Level.ERROR)
+          .summary("a load that a state wants has no way to plus")
+          .subjects("loads and coils that a state wants")
+          .looksFor(
+              """
+              Loads and coils that a state wants, none of whose ends is joined to the plus of a source as
+              the contacts stand in that state. Loads and coils are not crossed, diodes only forwards.
+              The contacts and empty ways that stand open before it are listed. Loads that hang
+              together lack it for one reason: the others name the first as their cause.
+              """)
+          .why(
+              """
+              The state says that it works, and it cannot: a switch, relay or fuse on its way is open or a
+              wire is missing.
+              """)
+          .remedy(
+              """
+              Close the contact or fit the fuse that the finding lists, add the missing wire, or take the
+              load out of the state's "on".
+              """)
+          .basis("Follows from what the state says: the load works in it.")
+          .failing(
+              """
+              {"format": 1,
+               "devices": {
+                 "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+                 "SW": {"elements": {"contact": {"kind": "contact", "a": "1", "b": "2"}}},
+                 "LAMP": {"elements": {"led": {"kind": "load", "a": "1", "b": "2", "amps": 1}}}},
+               "wires": {"W1": {"from": "BAT:+", "to": "SW:1"}, "W2": {"from": "SW:2", "to": "LAMP:1"},
+                         "W3": {"from": "LAMP:2", "to": "BAT:-"}},
+               "states": {"night": {"on": ["LAMP"]}}}
+              """)
+          .passing(
+              """
+              {"format": 1,
+               "devices": {
+                 "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+                 "SW": {"elements": {"contact": {"kind": "contact", "a": "1", "b": "2"}}},
+                 "LAMP": {"elements": {"led": {"kind": "load", "a": "1", "b": "2", "amps": 1}}}},
+               "wires": {"W1": {"from": "BAT:+", "to": "SW:1"}, "W2": {"from": "SW:2", "to": "LAMP:1"},
+                         "W3": {"from": "LAMP:2", "to": "BAT:-"}},
+               "states": {"night": {"set": {"SW": "on"}, "on": ["LAMP"]}}}
+              """)
+          .build();
+
+  @Override
+  public RuleInfo info() {
+    return INFO;
+  }
+
+  @Override
+  public void judge(Facts facts, Settings settings, Ledger ledger) {
+    if (facts.network().sources().isEmpty()) {
+      facts.network().edges().stream()
+          .filter(edge -> edge instanceof Edge.OfElement in && in.element() instanceof Element.Load)
+          .forEach(edge -> ledger.notJudged(edge.subject(), "the harness gives no source"));
+      return;
+    }
+    new Unserved(INFO.id(), (live, load) -> !live.fed(load), Live::deadEnd)
+        .judge(
+            facts,
+            ledger,
+            "has no way to a source's plus",
+            "close what is open before it, add what is missing, or take it out of the state's"
+                + " \"on\"");
+  }
+}

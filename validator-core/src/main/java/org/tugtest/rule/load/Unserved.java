@@ -1,0 +1,101 @@
+package org.tugtest.rule.load;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BiFunction;
+import java.util.function.BiPredicate;
+import org.tugtest.facts.Facts;
+import org.tugtest.finding.Finding;
+import org.tugtest.finding.Subject;
+import org.tugtest.model.Element;
+import org.tugtest.network.Edge;
+import org.tugtest.network.Point;
+import org.tugtest.rule.Ledger;
+import org.tugtest.text.Series;
+
+/**
+ * Wanted loads and coils that lack one side in some state. Those whose loose ends are joined lack
+ * it for one reason: the first is the cause of the others.
+ */
+final class Unserved {
+  private static final int STATES = 4;
+  private final String rule;
+  private final BiPredicate<Live, Edge.OfElement> lacks;
+  private final BiFunction<Live, Edge.OfElement, Point> end;
+
+  /** What a load lacks, in the order of the states. */
+  private record Lack(Edge.OfElement load, Map<Live, Point> in) {}
+
+  /**
+   * @param rule id of the rule, for the causes
+   * @param lacks whether a load lacks the side in a state
+   * @param end the end at which it lacks it
+   */
+  Unserved(
+      String rule,
+      BiPredicate<Live, Edge.OfElement> lacks,
+      BiFunction<Live, Edge.OfElement, Point> end) {
+    this.rule = rule;
+    this.lacks = lacks;
+    this.end = end;
+  }
+
+  /**
+   * Judges every load and coil that a state wants.
+   *
+   * @param what the end of the sentence: {@code has no way to a source's plus}
+   */
+  void judge(Facts facts, Ledger ledger, String what, String remedy) {
+    List<Live> states = Live.all(facts);
+    Map<Point, String> causes = new HashMap<>();
+    for (Edge edge : facts.network().edges()) {
+      if (!(edge instanceof Edge.OfElement user) || !isUser(user)) {
+        continue;
+      }
+      boolean wanted = false;
+      Lack lack = new Lack(user, new LinkedHashMap<>());
+      for (Live live : states) {
+        if (live.state().wanted(user)) {
+          wanted = true;
+          if (lacks.test(live, user)) {
+            lack.in().put(live, end.apply(live, user));
+          }
+        }
+      }
+      if (!lack.in().isEmpty()) {
+        ledger.finding(finding(lack, causes, what, remedy));
+      } else if (wanted) {
+        ledger.fine();
+      }
+    }
+  }
+
+  private static boolean isUser(Edge.OfElement edge) {
+    return edge.element() instanceof Element.Load || edge.element() instanceof Element.Coil;
+  }
+
+  private Finding.Draft finding(Lack lack, Map<Point, String> causes, String what, String remedy) {
+    Map.Entry<Live, Point> first = lack.in().entrySet().iterator().next();
+    Subject subject = lack.load().subject();
+    Point group = first.getKey().group(first.getValue());
+    String identity = rule + "(" + subject.place() + ")";
+    String cause = causes.putIfAbsent(group, identity);
+    List<String> states = lack.in().keySet().stream().map(live -> live.state().state()).toList();
+    Finding.Draft draft =
+        Finding.on(subject)
+            .message(
+                lack.load().text()
+                    + " "
+                    + what
+                    + " in "
+                    + (states.size() == 1 ? "state " : "states ")
+                    + Series.and(states, STATES))
+            .remedy(remedy)
+            .state(states.get(0))
+            .cause(cause);
+    first.getKey().blockers(first.getValue()).forEach(draft::detail);
+    return draft;
+  }
+}

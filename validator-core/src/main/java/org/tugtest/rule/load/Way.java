@@ -1,0 +1,130 @@
+package org.tugtest.rule.load;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.tugtest.finding.Basis;
+import org.tugtest.model.Element;
+import org.tugtest.network.Edge;
+import org.tugtest.network.Network;
+import org.tugtest.network.Point;
+import org.tugtest.operate.OperatingPoint;
+
+/**
+ * The way that most of the current of a load takes on one side of it, from the load on, up to a
+ * source or to where it ends.
+ *
+ * @param start where it begins: an end of the load
+ * @param steps what it takes, in order
+ * @param end where it ends
+ * @param source the source at the end; null when it ends elsewhere
+ */
+record Way(Point start, List<Step> steps, Point end, Edge.@Nullable OfElement source) {
+  private static final int SHOWN = 5;
+  private static final double LEAST_AMPS = 1e-9;
+
+  /**
+   * One thing on the way.
+   *
+   * @param volts what is lost in it
+   * @param amps what flows through it
+   */
+  record Step(Edge edge, double volts, double amps) {}
+
+  Way {
+    steps = List.copyOf(steps);
+  }
+
+  /** From the end of a load at which current comes in, against the current. */
+  static Way supply(OperatingPoint state, Network network, Edge.OfElement load, Point start) {
+    return walk(state, network, load, start, true);
+  }
+
+  /** From the end of a load at which current goes out, along the current. */
+  static Way back(OperatingPoint state, Network network, Edge.OfElement load, Point start) {
+    return walk(state, network, load, start, false);
+  }
+
+  private static Way walk(
+      OperatingPoint state, Network network, Edge.OfElement load, Point start, boolean against) {
+    List<Step> steps = new ArrayList<>();
+    Set<Point> passed = new HashSet<>();
+    Point at = start;
+    while (passed.add(at)) {
+      Edge best = null;
+      double most = LEAST_AMPS;
+      for (Edge edge : network.edgesAt(at)) {
+        boolean crossed = edge.equals(load) || isUser(edge);
+        double towards = edge.b().equals(at) ? state.amps(edge) : -state.amps(edge);
+        double amps = against ? towards : -towards;
+        if (!crossed && amps > most && !passed.contains(edge.across(at))) {
+          best = edge;
+          most = amps;
+        }
+      }
+      if (best == null) {
+        break;
+      }
+      if (best instanceof Edge.OfElement inside && inside.element() instanceof Element.Source) {
+        return new Way(start, steps, at, inside);
+      }
+      steps.add(new Step(best, Math.abs(state.across(best)), most));
+      at = best.across(at);
+    }
+    return new Way(start, steps, at, null);
+  }
+
+  private static boolean isUser(Edge edge) {
+    return edge instanceof Edge.OfElement inside
+        && (inside.element() instanceof Element.Load || inside.element() instanceof Element.Coil);
+  }
+
+  /** The weakest figure among the resistances on the way. */
+  Basis basis(OperatingPoint state) {
+    Basis basis = Basis.GIVEN;
+    for (Step step : steps) {
+      basis = basis.weaker(state.resistance(step.edge()).basis());
+    }
+    return basis;
+  }
+
+  /** The first wire or joint of which a part of the resistance is not known. */
+  Optional<Edge> unknown(OperatingPoint state) {
+    return steps.stream()
+        .map(Step::edge)
+        .filter(edge -> !state.resistance(edge).known())
+        .findFirst();
+  }
+
+  /** The things on both ways that lose most, greatest first: {@code 0.21 V in W12 at 8.0 A}. */
+  static List<String> worst(Way one, Way other) {
+    List<Step> all = new ArrayList<>(one.steps());
+    all.addAll(other.steps());
+    all.sort(Comparator.comparingDouble((Step step) -> -step.volts()));
+    return all.stream()
+        .filter(step -> step.volts() > 0.0005)
+        .limit(SHOWN)
+        .map(
+            step ->
+                String.format(
+                    Locale.ROOT,
+                    "%.3f V in %s at %.1f A",
+                    step.volts(),
+                    step.edge().text(),
+                    step.amps()))
+        .toList();
+  }
+
+  /** In one line from the source on: {@code BAT:+ -W1- FB:in -FB.f1- FB:1}. */
+  String fromSource() {
+    List<Edge> edges = new ArrayList<>(steps.stream().map(Step::edge).toList());
+    Collections.reverse(edges);
+    return new org.tugtest.network.Path(end, edges).text();
+  }
+}

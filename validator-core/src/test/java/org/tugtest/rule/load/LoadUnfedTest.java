@@ -1,0 +1,84 @@
+package org.tugtest.rule.load;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.tugtest.rule.Judged;
+
+class LoadUnfedTest {
+  private static Judged judged(String states, String fitted) {
+    return Judged.of(
+        new LoadUnfed(),
+        """
+        {"format": 1,
+         "parts": {"fuses": {"f5": {"ratingA": 5, "style": "blade-mini"}}},
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+           "FB": {"elements": {"f1": {"kind": "fuse", "a": "in", "b": "1"}}},
+           "SW": {"elements": {"contact": {"kind": "contact", "a": "1", "b": "2"}}},
+           "K1": {"elements": {"coil": {"kind": "coil", "a": "86", "b": "85", "ohms": 80},
+                               "contact": {"kind": "contact", "a": "30", "b": "87", "coil": "coil", "rest": "open"}}},
+           "LAMP-L": {"elements": {"led": {"kind": "load", "a": "1", "b": "2", "amps": 1}}},
+           "LAMP-R": {"elements": {"led": {"kind": "load", "a": "1", "b": "2", "amps": 1}}}},
+         "fitted": {%s},
+         "wires": {"W1": {"from": "BAT:+", "to": "FB:in"}, "W2": {"from": "FB:1", "to": "SW:1"},
+                   "W3": {"from": "SW:2", "to": "K1:86"}, "W4": {"from": "K1:85", "to": "BAT:-"},
+                   "W5": {"from": "BAT:+", "to": "K1:30"}, "W6": {"from": "K1:87", "to": "LAMP-L:1"},
+                   "W7": {"from": "LAMP-L:1", "to": "LAMP-R:1"}, "W8": {"from": "LAMP-L:2", "to": "BAT:-"},
+                   "W9": {"from": "LAMP-R:2", "to": "BAT:-"}}%s}
+        """
+            .formatted(fitted, states));
+  }
+
+  private static final String FUSE = "\"FB.f1\": \"f5\"";
+  private static final String LAMPS = "\"on\": [\"LAMP-L\", \"LAMP-R\", \"K1.coil\"]";
+
+  @Test
+  void aLoadBehindAPulledRelayIsFed() {
+    Judged judged =
+        judged(", \"states\": {\"night\": {\"set\": {\"SW\": \"on\"}, " + LAMPS + "}}", FUSE);
+    assertThat(judged.findings()).isEmpty();
+    assertThat(judged.coverage().judged()).isEqualTo(3);
+  }
+
+  @Test
+  void aMissingFuseIsNamedAndWhatFollowsNamesItsCause() {
+    Judged judged =
+        judged(", \"states\": {\"night\": {\"set\": {\"SW\": \"on\"}, " + LAMPS + "}}", "");
+    assertThat(judged.messages())
+        .containsExactlyInAnyOrder(
+            "K1.coil has no way to a source's plus in state night",
+            "LAMP-L.led has no way to a source's plus in state night",
+            "LAMP-R.led has no way to a source's plus in state night");
+    assertThat(judged.findings().get(0).details()).containsExactly("FB.f1 has no fuse");
+    assertThat(judged.findings())
+        .filteredOn(finding -> finding.firstSubject().place().equals("devices/LAMP-R.led"))
+        .allMatch(finding -> "load-unfed(devices/LAMP-L.led)".equals(finding.cause()));
+  }
+
+  @Test
+  void statesThatDoNotWantALoadDoNotCountAndThoseThatDoAreListed() {
+    Judged judged =
+        judged(
+            ", \"states\": {\"off\": {}, \"day\": {\"on\": [\"LAMP-L\"]}, \"dusk\": {\"on\":"
+                + " [\"LAMP-L\"]}, \"night\": {\"set\": {\"SW\": \"on\"}, "
+                + LAMPS
+                + "}}",
+            FUSE);
+    assertThat(judged.messages())
+        .containsExactly("LAMP-L.led has no way to a source's plus in states day and dusk");
+    assertThat(judged.findings().get(0).details()).containsExactly("K1.contact is open");
+  }
+
+  @Test
+  void withoutASourceNothingIsJudged() {
+    Judged judged =
+        Judged.of(
+            new LoadUnfed(),
+            """
+            {"format": 1, "devices": {"L": {"elements": {"led": {"kind": "load", "a": "1", "b": "2", "amps": 1}}}}}
+            """);
+    assertThat(judged.findings()).isEmpty();
+    assertThat(judged.coverage().notJudged()).isEqualTo(1);
+  }
+}

@@ -1,0 +1,82 @@
+package org.tugtest.rule.load;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.tugtest.rule.Judged;
+
+class LoadWithoutReturnTest {
+  private static Judged judged(String wires) {
+    return Judged.of(
+        new LoadWithoutReturn(),
+        """
+        {"format": 1,
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+           "SW": {"elements": {"contact": {"kind": "contact", "a": "1", "b": "2"}}},
+           "A": {"elements": {"led": {"kind": "load", "a": "1", "b": "2", "amps": 1}}},
+           "B": {"elements": {"led": {"kind": "load", "a": "1", "b": "2", "amps": 1}}}},
+         "splices": {"S1": {}},
+         "wires": {"W1": {"from": "BAT:+", "to": "A:1"}, "W2": {"from": "BAT:+", "to": "B:1"}, %s}}
+        """
+            .formatted(wires));
+  }
+
+  @Test
+  void aSharedEarthThatIsThereIsFine() {
+    Judged judged =
+        judged(
+            "\"W3\": {\"from\": \"A:2\", \"to\": \"S1\"}, \"W4\": {\"from\": \"B:2\", \"to\":"
+                + " \"S1\"}, \"W5\": {\"from\": \"S1\", \"to\": \"BAT:-\"}");
+    assertThat(judged.findings()).isEmpty();
+    assertThat(judged.coverage().judged()).isEqualTo(2);
+  }
+
+  @Test
+  void oneMissingEarthIsOneCause() {
+    Judged judged =
+        judged(
+            "\"W3\": {\"from\": \"A:2\", \"to\": \"S1\"}, \"W4\": {\"from\": \"B:2\", \"to\":"
+                + " \"S1\"}");
+    assertThat(judged.messages())
+        .containsExactly(
+            "A.led has no way to a source's minus in state as drawn",
+            "B.led has no way to a source's minus in state as drawn");
+    assertThat(judged.findings().stream().filter(one -> Objects.isNull(one.cause()))).hasSize(1);
+  }
+
+  @Test
+  void anOpenContactInTheReturnIsNamed() {
+    Judged judged =
+        Judged.of(
+            new LoadWithoutReturn(),
+            """
+            {"format": 1,
+             "devices": {
+               "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+               "SW": {"elements": {"contact": {"kind": "contact", "a": "1", "b": "2"}}},
+               "A": {"elements": {"led": {"kind": "load", "a": "1", "b": "2", "amps": 1}}}},
+             "wires": {"W1": {"from": "BAT:+", "to": "A:1"}, "W2": {"from": "A:2", "to": "SW:1"},
+                       "W3": {"from": "SW:2", "to": "BAT:-"}},
+             "states": {"on": {"on": ["A"]}}}
+            """);
+    assertThat(judged.findings()).hasSize(1);
+    assertThat(judged.findings().get(0).details()).containsExactly("SW.contact is open");
+  }
+
+  @Test
+  void aLoadThatIsNotFedButEarthedIsNotThisRulesMatter() {
+    Judged judged =
+        Judged.of(
+            new LoadWithoutReturn(),
+            """
+            {"format": 1,
+             "devices": {
+               "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+               "A": {"elements": {"led": {"kind": "load", "a": "1", "b": "2", "amps": 1}}}},
+             "wires": {"W2": {"from": "A:2", "to": "BAT:-"}}}
+            """);
+    assertThat(judged.findings()).isEmpty();
+  }
+}

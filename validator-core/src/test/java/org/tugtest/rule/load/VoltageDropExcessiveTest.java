@@ -1,0 +1,155 @@
+package org.tugtest.rule.load;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.tugtest.finding.Level;
+import org.tugtest.rule.Judged;
+
+class VoltageDropExcessiveTest {
+  /**
+   * A load of 10 A over two wires of so many milliohm each; 10 mohm make 0.1 V. Contacts, crimps
+   * and the battery's own ohms are out of the drop.
+   */
+  private static Judged judged(double milliohmEach, String load, String more) {
+    return Judged.of(
+        new VoltageDropExcessive(),
+        """
+        {"format": 1,
+         "defaults": {"nominalV": 12, "crimpMilliohm": 0, "contactMilliohm": 0},
+         "parts": {"wires": {"w": {"areaMm2": 1.5, "maxC": 125, "milliohmPerM": %s}}},
+         "zones": {"z": {"ambientC": 20}},
+         "layout": {"nodes": {"n": {"zone": "z"}}},
+         "devices": {
+           "BAT": {"at": "n", "elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 14}}},
+           "PUMP": {"at": "n", "elements": {"motor": {"kind": "load", "a": "1", "b": "2", "amps": 10%s}}}},
+         "wires": {"W1": {"from": "BAT:+", "to": "PUMP:1", "part": "w", "cutMm": 1000},
+                   "W2": {"from": "PUMP:2", "to": "BAT:-", "part": "w", "cutMm": 1000}}%s}
+        """
+            .formatted(milliohmEach, load, more));
+  }
+
+  private static List<String> levels(Judged judged) {
+    return judged.findings().stream().map(finding -> finding.level().word()).toList();
+  }
+
+  @Test
+  void halfAVoltIsTheLimitOfAContinuousLoad() {
+    assertThat(judged(24.99, "", "").findings()).isEmpty();
+    assertThat(judged(24.99, "", "").coverage().judged()).isEqualTo(1);
+    Judged over = judged(25.05, "", "");
+    assertThat(over.messages())
+        .containsExactly(
+            "PUMP.motor loses 0.501 V on its way in state as drawn (0.25 V in the supply, 0.25 V in"
+                + " the return); at most 0.5 V");
+    assertThat(levels(over)).containsExactly("warning");
+  }
+
+  @Test
+  void anIntermittentLoadMayLoseOneVolt() {
+    String load = ", \"intermittent\": true";
+    assertThat(judged(49.9, load, "").findings()).isEmpty();
+    assertThat(levels(judged(50.1, load, ""))).containsExactly("warning");
+  }
+
+  @Test
+  void aCriticalLoadMayLoseThreePercent() {
+    String load = ", \"critical\": true";
+    assertThat(judged(17.9, load, "").findings()).isEmpty();
+    assertThat(levels(judged(18.1, load, ""))).containsExactly("warning");
+  }
+
+  @Test
+  void theLoadsOwnLimitAndTheTeamsWinInThatOrder() {
+    String team =
+        ", \"limits\": {\"voltage-drop-excessive\": {\"percent\": 2, \"places\":"
+            + " {\"devices/PUMP\": {\"percent\": 5}}}}";
+    assertThat(judged(29.9, "", team).findings()).as("5 % of 12 V for the pump").isEmpty();
+    assertThat(judged(30.1, "", team).findings()).hasSize(1);
+    String own = ", \"maxDropPercent\": 6";
+    assertThat(judged(35.9, own, team).findings()).isEmpty();
+    assertThat(judged(36.1, own, team).findings()).hasSize(1);
+  }
+
+  @Test
+  void overTenPercentIsAnError() {
+    assertThat(levels(judged(59.9, "", ""))).containsExactly("warning");
+    Judged grave = judged(60.1, "", "");
+    assertThat(levels(grave)).containsExactly("error");
+    assertThat(grave.findings().get(0).measured()).isNotNull();
+    assertThat(grave.messages().get(0)).endsWith("at most 1.2 V");
+  }
+
+  @Test
+  void aBriefStateMayLoseTwice() {
+    String brief = ", \"states\": {\"cranking\": {\"on\": [\"PUMP\"], \"brief\": true}}";
+    assertThat(judged(49.9, "", brief).findings()).isEmpty();
+    assertThat(judged(50.1, "", brief).findings()).hasSize(1);
+  }
+
+  @Test
+  void from20VoltsOnTwiceIsAllowed() {
+    Judged judged =
+        Judged.of(
+            new VoltageDropExcessive(),
+            """
+            {"format": 1, "defaults": {"nominalV": 24, "crimpMilliohm": 0},
+             "parts": {"wires": {"w": {"areaMm2": 1.5, "maxC": 125, "milliohmPerM": 49}}},
+             "devices": {
+               "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 28}}},
+               "PUMP": {"elements": {"motor": {"kind": "load", "a": "1", "b": "2", "amps": 9}}}},
+             "wires": {"W1": {"from": "BAT:+", "to": "PUMP:1", "part": "w", "cutMm": 1000},
+                       "W2": {"from": "PUMP:2", "to": "BAT:-", "part": "w", "cutMm": 1000}}}
+            """);
+    assertThat(judged.findings()).isEmpty();
+  }
+
+  @Test
+  void otherStatesAreListedAndTheWorstIsTheOneSaid() {
+    String states =
+        ", \"states\": {\"idle\": {\"on\": [\"PUMP\"], \"volts\": {\"BAT\": 13}}, \"race\":"
+            + " {\"on\": [\"PUMP\"]}}";
+    Judged judged =
+        Judged.of(
+            new VoltageDropExcessive(),
+            """
+            {"format": 1, "defaults": {"crimpMilliohm": 0},
+             "parts": {"wires": {"w": {"areaMm2": 1.5, "maxC": 125, "milliohmPerM": 30}}},
+             "devices": {
+               "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 14}}},
+               "PUMP": {"elements": {"motor": {"kind": "load", "a": "1", "b": "2", "ohms": 1.3}}}},
+             "wires": {"W1": {"from": "BAT:+", "to": "PUMP:1", "part": "w", "cutMm": 1000},
+                       "W2": {"from": "PUMP:2", "to": "BAT:-", "part": "w", "cutMm": 1000}}%s}
+            """
+                .formatted(states));
+    assertThat(judged.findings()).hasSize(1);
+    assertThat(judged.findings().get(0).state()).isEqualTo("race");
+    assertThat(judged.findings().get(0).details()).anyMatch(line -> line.contains("state idle"));
+  }
+
+  @Test
+  void whatIsNotFedOrHasNoLengthIsNotJudged() {
+    Judged noLength =
+        Judged.of(
+            new VoltageDropExcessive(),
+            """
+            {"format": 1,
+             "devices": {
+               "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 14}}},
+               "PUMP": {"elements": {"motor": {"kind": "load", "a": "1", "b": "2", "amps": 1}}},
+               "LAMP": {"elements": {"led": {"kind": "load", "a": "1", "b": "2", "amps": 1}}}},
+             "wires": {"W1": {"from": "BAT:+", "to": "PUMP:1", "areaMm2": 1},
+                       "W2": {"from": "PUMP:2", "to": "BAT:-", "areaMm2": 1}}}
+            """);
+    assertThat(noLength.findings()).isEmpty();
+    assertThat(noLength.coverage().missing().keySet())
+        .containsExactly(
+            "a wire on its way gives no length or size", "no state that wants it feeds it");
+  }
+
+  @Test
+  void levelIsWarningByDefault() {
+    assertThat(new VoltageDropExcessive().info().level()).isEqualTo(Level.WARNING);
+  }
+}

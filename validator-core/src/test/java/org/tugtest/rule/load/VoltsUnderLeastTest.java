@@ -1,0 +1,66 @@
+package org.tugtest.rule.load;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.tugtest.rule.Judged;
+
+class VoltsUnderLeastTest {
+  /** A load of 1 ohm behind 1 ohm of battery: half of the open volts arrive, 8 of 16. */
+  private static Judged judged(String load, String more) {
+    return Judged.of(
+        new VoltsUnderLeast(),
+        """
+        {"format": 1, "defaults": {"crimpMilliohm": 0},
+         "parts": {"wires": {"w": {"areaMm2": 95, "maxC": 125, "milliohmPerM": 0.000001}}},
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 16, "ohms": 1}}},
+           "ECU": {"elements": {"supply": {"kind": "load", "a": "1", "b": "2", "ohms": 1%s}}}},
+         "wires": {"W1": {"from": "BAT:+", "to": "ECU:1", "part": "w", "cutMm": 10},
+                   "W2": {"from": "ECU:2", "to": "BAT:-", "part": "w", "cutMm": 10}}%s}
+        """
+            .formatted(load, more));
+  }
+
+  @Test
+  void justAboveTheLeastIsFineJustUnderIsNot() {
+    assertThat(judged(", \"minV\": 7.99", "").findings()).isEmpty();
+    assertThat(judged(", \"minV\": 7.99", "").coverage().judged()).isEqualTo(1);
+    assertThat(judged(", \"minV\": 8.01", "").messages())
+        .containsExactly("ECU.supply gets 8 V in state as drawn; it works from 8.01 V on");
+  }
+
+  @Test
+  void withoutAFigureHalfOfNominalCounts() {
+    assertThat(judged("", "").findings()).as("8 V of 12").isEmpty();
+    Judged judged =
+        Judged.of(
+            new VoltsUnderLeast(),
+            """
+            {"format": 1,
+             "devices": {
+               "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 11, "ohms": 1}}},
+               "ECU": {"elements": {"supply": {"kind": "load", "a": "1", "b": "2", "ohms": 1}}}},
+             "wires": {"W1": {"from": "BAT:+", "to": "ECU:1", "areaMm2": 25, "cutMm": 10},
+                       "W2": {"from": "ECU:2", "to": "BAT:-", "areaMm2": 25, "cutMm": 10}}}
+            """);
+    assertThat(judged.messages()).hasSize(1);
+    assertThat(judged.messages().get(0)).endsWith("it works from 6 V on (half of nominal)");
+  }
+
+  @Test
+  void briefStatesCountToo() {
+    String cranking =
+        ", \"states\": {\"cranking\": {\"on\": [\"ECU\"], \"brief\": true, \"volts\": {\"BAT\":"
+            + " 12}}}";
+    assertThat(judged(", \"minV\": 6.5", cranking).messages()).hasSize(1);
+    assertThat(judged(", \"minV\": 5.5", cranking).findings()).isEmpty();
+  }
+
+  @Test
+  void aLoadWithoutFeedIsNotThisRulesMatter() {
+    Judged judged = judged(", \"minV\": 20", ", \"states\": {\"off\": {}}");
+    assertThat(judged.findings()).isEmpty();
+    assertThat(judged.coverage().subjects()).isZero();
+  }
+}
