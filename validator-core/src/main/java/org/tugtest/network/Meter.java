@@ -24,7 +24,7 @@ public final class Meter {
   private final Rings rings;
   private final WayOhms ohms;
 
-  private Meter(List<Point> points, List<Edge> edges, Resistances resistances) {
+  private Meter(List<Point> points, List<Edge> edges, MeterOhms resistances) {
     this.points = List.copyOf(points);
     for (Point point : this.points) {
       indexes.putIfAbsent(point, indexes.size());
@@ -45,7 +45,7 @@ public final class Meter {
    * These points with what lies between them; elements, and edges to other points, are left out.
    * Near linear, whatever the shape.
    */
-  public static Meter of(List<Point> points, List<Edge> edges, Resistances resistances) {
+  public static Meter of(List<Point> points, List<Edge> edges, MeterOhms resistances) {
     return new Meter(points.stream().distinct().toList(), edges, resistances);
   }
 

@@ -13,7 +13,7 @@ final class WayOhms {
   private final List<Edge> edges;
   private final Links links;
   private final Rings rings;
-  private final Resistances resistances;
+  private final MeterOhms resistances;
   private final Map<Integer, Ring> solved = new HashMap<>();
   private final Map<Integer, List<Integer>> members = new HashMap<>();
 
@@ -25,7 +25,7 @@ final class WayOhms {
    */
   private record Ring(RingOhms ohms, Map<Integer, Integer> numbers, Basis basis, String missing) {}
 
-  WayOhms(List<Edge> edges, Links links, Rings rings, Resistances resistances) {
+  WayOhms(List<Edge> edges, Links links, Rings rings, MeterOhms resistances) {
     this.edges = edges;
     this.links = links;
     this.rings = rings;

@@ -17,7 +17,7 @@ class MeterTest {
     return Meter.of(
         built.network().points(),
         built.network().edges(),
-        new Resistances(
+        new MeterOhms(
             built.facts().harness(),
             built.wiring(),
             built.facts().fitting(),
@@ -98,7 +98,7 @@ class MeterTest {
     assertThat(lacking.milliohm()).isNull();
     assertThat(lacking.missing()).isEqualTo("W2 gives no length");
     assertThat(between(meter, built.at("A:1"), built.at("A:3")))
-        .isCloseTo(17.241 * 1.5 + 2 * 0.5 + 1, within(1e-9));
+        .isCloseTo(19.5 * 1.5 + 2 * 0.5 + 1, within(1e-9));
     assertThat(meter.between(built.at("A:1"), Point.cavity("A", "9"))).isEmpty();
   }
 
@@ -114,7 +114,7 @@ class MeterTest {
     assertThat(meter(built).between(built.at("A:1"), built.at("C:1")).orElseThrow().missing())
         .isEqualTo("W2 gives no length");
     assertThat(between(meter(built), built.at("B:1"), built.at("C:1")))
-        .isCloseTo(18.241, within(1e-9));
+        .isCloseTo(20.5, within(1e-9));
   }
 
   @Test

@@ -16,6 +16,7 @@ import org.tugtest.model.DeviceType;
 import org.tugtest.model.Wire;
 import org.tugtest.network.Point;
 import org.tugtest.network.WireLength;
+import org.tugtest.route.Allowance;
 import org.tugtest.text.NaturalOrder;
 import org.tugtest.text.Series;
 
@@ -31,6 +32,9 @@ final class Reach {
   private final Map<PieceEnd, Seat> fresh = new HashMap<>();
   private final Map<PieceEnd, Boolean> moved = new HashMap<>();
   private final Set<String> unjudged = new TreeSet<>(NaturalOrder.NATURAL);
+
+  /** The length that is planned, and how much of it is spare. */
+  private record Need(double plannedMm, double spareMm) {}
 
   Reach(Facts now, Facts target, Jobs jobs) {
     this.now = now;
@@ -59,7 +63,7 @@ final class Reach {
     List<PieceEnd> cut =
         List.of(end, end.other()).stream().filter(fresh::containsKey).sorted().toList();
     Optional<WireLength> has = now.lengths().of(is);
-    Optional<WireLength> needs = target.lengths().of(becomes);
+    Optional<Need> needs = needs(becomes, cut);
     if (has.isEmpty() || needs.isEmpty()) {
       if (!cut.isEmpty() || moved.getOrDefault(end, false)) {
         unjudged.add(piece.name());
@@ -67,7 +71,7 @@ final class Reach {
       return List.of();
     }
     double left = has.get().mm() - CUT_OFF_MM * cut.size();
-    double lacks = needs.get().mm() - left;
+    double lacks = needs.get().plannedMm() - left;
     if (lacks < NEAR_ZERO) {
       return cut.isEmpty()
           ? List.of()
@@ -76,11 +80,11 @@ final class Reach {
                   + " still reaches: "
                   + mm(left)
                   + " left, "
-                  + mm(needs.get().mm())
+                  + mm(needs.get().plannedMm())
                   + " needed");
     }
-    double spare = cut.stream().mapToDouble(this::spare).sum();
-    String figures = mm(left) + " left, " + mm(needs.get().mm()) + " planned";
+    double spare = needs.get().spareMm();
+    String figures = mm(left) + " left, " + mm(needs.get().plannedMm()) + " planned";
     return lacks <= spare
         ? List.of(
             piece.name() + " reaches by its spare at the ends: " + figures + ", spare " + mm(spare))
@@ -98,6 +102,24 @@ final class Reach {
         : List.of(
             "not judged whether it reaches, since its present or its wanted length is not told: "
                 + Series.and(List.copyOf(unjudged), MOST_NAMED));
+  }
+
+  /** By the layout, when it gives a way: else by the length that is planned for the wire. */
+  private Optional<Need> needs(Wire becomes, List<PieceEnd> cut) {
+    Optional<Need> routed =
+        target
+            .routes()
+            .of(becomes.id())
+            .filter(route -> route.routedMm() > 0)
+            .map(route -> new Need(route.routedMm(), route.allowanceMm(Allowance.Kind.SERVICE)));
+    return routed.or(
+        () ->
+            target
+                .lengths()
+                .of(becomes)
+                .map(
+                    planned ->
+                        new Need(planned.mm(), cut.stream().mapToDouble(this::spare).sum())));
   }
 
   /** The spare wire that is planned at an end. */

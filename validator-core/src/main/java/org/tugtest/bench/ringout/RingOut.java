@@ -3,7 +3,6 @@ package org.tugtest.bench.ringout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.tugtest.facts.Facts;
 import org.tugtest.model.Wire;
 import org.tugtest.network.Edge;
@@ -21,7 +20,8 @@ import org.tugtest.rule.built.ReadingLimit;
  * @param scope what is measured
  * @param joined pairs that must be joined, net by net, the nearest first
  * @param apart pairs of nets that could touch, which a meter can part one by one
- * @param supply all feeds against all returns, when there are both; null: there are not
+ * @param supply all feeds against all returns, then those that share a covering; empty when there
+ *     are not both
  * @param ties insulation readings that part every net from every other: as many as the number of
  *     nets has bits
  * @param blind what stays unseen
@@ -30,7 +30,7 @@ public record RingOut(
     Scope scope,
     List<Probe> joined,
     List<Apart> apart,
-    @Nullable Tie supply,
+    List<Tie> supply,
     List<Tie> ties,
     List<Blind> blind) {
   private static final double UNKNOWN_MM = 1000;
@@ -39,6 +39,7 @@ public record RingOut(
   public RingOut {
     joined = List.copyOf(joined);
     apart = List.copyOf(apart);
+    supply = List.copyOf(supply);
     ties = List.copyOf(ties);
     blind = List.copyOf(blind);
   }
@@ -56,7 +57,7 @@ public record RingOut(
         scope,
         joined(facts, scope, nets),
         separation.neighbours(),
-        separation.supply().orElse(null),
+        separation.supply(),
         separation.ties(),
         BlindSpots.of(facts, scope, nets));
   }

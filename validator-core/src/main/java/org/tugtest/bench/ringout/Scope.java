@@ -14,8 +14,8 @@ import org.tugtest.model.Ref;
 import org.tugtest.model.Wire;
 import org.tugtest.network.Edge;
 import org.tugtest.network.Meter;
+import org.tugtest.network.MeterOhms;
 import org.tugtest.network.Point;
-import org.tugtest.network.Resistances;
 import org.tugtest.network.Resolution;
 
 /**
@@ -93,8 +93,8 @@ public record Scope(
       points.add(edge.a());
       points.add(edge.b());
     }
-    Resistances ohms =
-        new Resistances(facts.harness(), facts.wiring(), facts.fitting(), facts.lengths());
+    MeterOhms ohms =
+        new MeterOhms(facts.harness(), facts.wiring(), facts.fitting(), facts.lengths());
     Meter meter = Meter.of(List.copyOf(points), edges, ohms);
     return new Scope(title, loom, plugged, wires, edges, probes, meter);
   }

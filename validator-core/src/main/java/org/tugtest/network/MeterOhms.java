@@ -3,49 +3,48 @@ package org.tugtest.network;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.finding.Basis;
-import org.tugtest.model.Defaults;
 import org.tugtest.model.Harness;
 import org.tugtest.model.Splice;
 import org.tugtest.model.SplicePart;
 import org.tugtest.model.Terminal;
 import org.tugtest.model.Wire;
-import org.tugtest.model.WirePart;
 import org.tugtest.table.Cited;
 
 /**
  * What a meter sees at 20 °C of each thing between two points. A wire counts with what joins its
  * ends: a crimp at a contact, half the splice in a splice, so that the way through a splice holds
- * all of it.
+ * all of it. What the probes are held to is not counted: no joint on a stud, no mate of a blade.
  */
-public final class Resistances {
-  /** Resistivity of annealed copper at 20 °C in ohm mm2 per m: NBS Handbook 100, as quoted. */
-  private static final double COPPER = 0.017241;
-
-  private static final double MM_PER_M = 1000;
+public final class MeterOhms {
+  private static final double AT_CELSIUS = 20;
   private final Harness harness;
   private final Wiring wiring;
   private final Fitting fitting;
   private final WireLengths lengths;
+  private final WorkingResistances conductors;
+  private final StandardOhms standard;
 
   /** The resistances of this harness, with wires of these lengths. */
-  public Resistances(Harness harness, Wiring wiring, Fitting fitting, WireLengths lengths) {
+  public MeterOhms(Harness harness, Wiring wiring, Fitting fitting, WireLengths lengths) {
     this.harness = harness;
     this.wiring = wiring;
     this.fitting = fitting;
     this.lengths = lengths;
+    this.conductors = new WorkingResistances(harness, fitting, lengths);
+    this.standard = new StandardOhms(harness.defaults());
   }
 
   /** The resistance in milliohm, 0 or more; empty for elements and where a wire lacks a figure. */
   public Optional<Cited> milliohm(Edge edge) {
     if (edge instanceof Edge.OfWire wire) {
-      return wire(wire.wire(), wire.a(), wire.b());
+      return conductors
+          .conductorMilliohm(wire.wire(), AT_CELSIUS)
+          .map(conductor -> with(conductor, wire));
     }
     if (edge instanceof Edge.OfMating mating) {
       return Optional.of(contact(mating.a(), mating.b()));
     }
-    return edge instanceof Edge.OfBolt
-        ? Optional.of(Cited.given(defaults().boltedMilliohm()))
-        : Optional.empty();
+    return edge instanceof Edge.OfBolt ? Optional.of(standard.bolted()) : Optional.empty();
   }
 
   /** What is missing to know it: {@code no length}, {@code no size}; empty when nothing is. */
@@ -56,51 +55,25 @@ public final class Resistances {
     return lengths.of(wire.wire()).isEmpty() ? "no length" : "no size";
   }
 
-  private Defaults defaults() {
-    return harness.defaults();
+  private Cited with(Cited conductor, Edge.OfWire edge) {
+    Cited from = end(edge.wire(), true, edge.a());
+    Cited to = end(edge.wire(), false, edge.b());
+    Basis basis = conductor.basis().weaker(from.basis()).weaker(to.basis());
+    return new Cited(conductor.value() + from.value() + to.value(), conductor.source(), basis);
   }
 
-  private Optional<Cited> wire(Wire wire, Point from, Point to) {
-    WirePart part = wire.part() == null ? null : harness.parts().wires().get(wire.part());
-    Double perM = part == null ? null : part.milliohmPerM();
-    Optional<Cited> each =
-        perM != null
-            ? Optional.of(Cited.given(perM))
-            : fitting
-                .sizes()
-                .areaMm2(wire)
-                .filter(area -> area.value() > 0)
-                .map(
-                    area ->
-                        new Cited(
-                            COPPER / area.value() * MM_PER_M,
-                            "length x 0.017241 / area, copper of NBS Handbook 100",
-                            Basis.DERIVED.weaker(area.basis())));
-    Optional<WireLength> length = lengths.of(wire);
-    if (each.isEmpty() || length.isEmpty()) {
-      return Optional.empty();
-    }
-    double ends = end(wire, true, from) + end(wire, false, to);
-    return Optional.of(
-        new Cited(
-            each.get().value() * length.get().mm() / MM_PER_M + ends,
-            each.get().source(),
-            each.get().basis().weaker(length.get().basis())));
-  }
-
-  private double end(Wire wire, boolean from, Point at) {
+  private Cited end(Wire wire, boolean from, Point at) {
     if (at.kind() == Point.Kind.SPLICE) {
       Splice splice = harness.splices().get(at.owner());
       SplicePart part =
           splice == null || splice.part() == null
               ? null
               : harness.parts().splices().get(splice.part());
-      Double own = part == null ? null : part.milliohm();
-      return (own == null ? defaults().spliceMilliohm() : own) / 2;
+      Cited whole = standard.splice(part == null ? null : part.milliohm());
+      return new Cited(whole.value() / 2, whole.source(), whole.basis());
     }
     Terminal terminal = terminal(new WireEnd(wire, from), at);
-    Double own = terminal == null ? null : terminal.crimpMilliohm();
-    return own == null ? defaults().crimpMilliohm() : own;
+    return standard.crimp(terminal == null ? null : terminal.crimpMilliohm());
   }
 
   private @Nullable Terminal terminal(WireEnd end, Point at) {
@@ -114,10 +87,8 @@ public final class Resistances {
   private Cited contact(Point one, Point other) {
     Double a = contact(one);
     Double b = contact(other);
-    if (a == null && b == null) {
-      return Cited.given(defaults().contactMilliohm());
-    }
-    return Cited.given(Math.max(a == null ? 0 : a, b == null ? 0 : b));
+    return standard.contact(
+        a == null || b == null ? (a == null ? b : a) : Double.valueOf(Math.max(a, b)));
   }
 
   private @Nullable Double contact(Point at) {
