@@ -21,6 +21,9 @@ public final class Expectations {
       return stated.notJudged("it does not say what is expected");
     }
     return switch (that) {
+      case FED -> FedOrDead.judge(stated, true);
+      case DEAD -> FedOrDead.judge(stated, false);
+      case ROUTES_APART -> RoutesApart.judge(stated);
       case JOINED -> JoinedOrApart.joined(stated);
       case APART -> JoinedOrApart.apart(stated);
       case FUSED_BY -> FusedBy.judge(stated);

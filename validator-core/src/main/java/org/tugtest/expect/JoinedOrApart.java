@@ -5,11 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.tugtest.finding.Subject;
+import org.tugtest.model.Element;
 import org.tugtest.model.Ref;
 import org.tugtest.network.Edge;
 import org.tugtest.network.Path;
 import org.tugtest.network.Point;
 import org.tugtest.network.Reach;
+import org.tugtest.operate.OperatingPoint;
 import org.tugtest.text.Series;
 
 /** {@code joined}: all points are one net. {@code apart}: no two of them are. */
@@ -66,8 +68,9 @@ final class JoinedOrApart {
 
   /** Finds the points; says what is missing, or nothing. */
   private static String gather(Stated stated, Map<String, Point> points) {
-    if (stated.expectation().in() != null) {
-      return "this version of Tugtest judges joined and apart without a state alone";
+    String in = stated.expectation().in();
+    if (in != null && stated.facts().operating().in(in).isEmpty()) {
+      return "there is no state " + in;
     }
     for (Ref ref : stated.expectation().points()) {
       List<Point> found = stated.points(ref);
@@ -79,8 +82,21 @@ final class JoinedOrApart {
     return points.size() < 2 ? "it names fewer than two points" : "";
   }
 
+  /** By wires, plugs and splices; in a state also through what lets current pass in it. */
   private static Reach reach(Stated stated, Point from) {
+    String in = stated.expectation().in();
+    OperatingPoint state = in == null ? null : stated.facts().operating().in(in).orElse(null);
     return Reach.from(
-        stated.facts().network(), List.of(from), (edge, at) -> !(edge instanceof Edge.OfElement));
+        stated.facts().network(),
+        List.of(from),
+        (edge, at) ->
+            !(edge instanceof Edge.OfElement inside)
+                || (state != null && isMetal(inside.element()) && state.conducts(edge)));
+  }
+
+  private static boolean isMetal(Element element) {
+    return element instanceof Element.Contact
+        || element instanceof Element.Link
+        || element instanceof Element.Fuse;
   }
 }

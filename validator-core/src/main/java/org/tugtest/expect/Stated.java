@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Subject;
+import org.tugtest.model.Element;
 import org.tugtest.model.Expectation;
 import org.tugtest.model.Ref;
 import org.tugtest.network.Edge;
@@ -72,6 +73,25 @@ record Stated(Facts facts, Expectation expectation) {
         .map(Edge.OfElement.class::cast)
         .filter(edge -> edge.device().equals(ref.owner()) && edge.name().equals(ref.member()))
         .findFirst();
+  }
+
+  /** The loads and coils that a reference means: one, or for a device all but its free loads. */
+  List<Edge.OfElement> users(Ref ref) {
+    return facts.network().edges().stream()
+        .filter(Edge.OfElement.class::isInstance)
+        .map(Edge.OfElement.class::cast)
+        .filter(edge -> edge.device().equals(ref.owner()) && ref.pin() == null)
+        .filter(edge -> ref.member() == null ? isUser(edge) : edge.name().equals(ref.member()))
+        .toList();
+  }
+
+  private static boolean isUser(Edge.OfElement edge) {
+    return edge.element() instanceof Element.Load load && load.use() != Element.Load.Use.FREE;
+  }
+
+  /** An element, as what a finding points at. */
+  static List<Subject> ends(Edge.OfElement edge) {
+    return List.of(edge.subject());
   }
 
   /** The wires on a way; where there are none, all else on it. */

@@ -102,4 +102,87 @@ class ExpectationsTest {
                         + " \"event rules\"}")))
         .isEqualTo("FAILS: BAT:- and LAMP:2 are joined: BAT:- -W4- LAMP:2 (event rules)");
   }
+
+  /** A switched lamp on a fuse, and a node layout with two ways. */
+  private static final String NIGHT =
+      """
+      {"format": 1,
+       "parts": {"fuses": {"f10": {"ratingA": 10, "style": "blade-mini"}},
+                 "wires": {"w": {"areaMm2": 50, "maxC": 125, "milliohmPerM": 0.0001}}},
+       "devices": {
+         "BAT": {"at": "a", "elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12, "ohms": 0.000001}}},
+         "FB": {"at": "a", "elements": {"f1": {"kind": "fuse", "a": "in", "b": "1"}}},
+         "SW": {"at": "a", "elements": {"contact": {"kind": "contact", "a": "1", "b": "2"}}},
+         "LAMP": {"at": "b", "elements": {"led": {"kind": "load", "a": "1", "b": "2", "ohms": 1000, "minV": 10}}}},
+       "fitted": {"FB.f1": "f10"},
+       "layout": {"nodes": {"a": {}, "b": {}, "c": {}},
+                  "segments": {"ab": {"from": "a", "to": "b", "lengthMm": 500},
+                               "ac": {"from": "a", "to": "c", "lengthMm": 500},
+                               "cb": {"from": "c", "to": "b", "lengthMm": 500}}},
+       "wires": {
+         "W1": {"from": "BAT:+", "to": "FB:in", "part": "w"},
+         "W2": {"from": "FB:1", "to": "SW:1", "part": "w"},
+         "W3": {"from": "SW:2", "to": "LAMP:1", "part": "w"},
+         "W4": {"from": "LAMP:2", "to": "BAT:-", "part": "w"%s}},
+       "states": {"off": {}, "night": {"set": {"SW": "on"}, "on": ["LAMP"]}},
+       "expectations": {"e": %s}}
+      """;
+
+  private static Verdict atNight(String via, String expectation) {
+    List<Verdict> verdicts =
+        Expectations.judge(Judged.facts(Map.of(Judged.ROOT, NIGHT.formatted(via, expectation))));
+    assertThat(verdicts).hasSize(1);
+    return verdicts.get(0);
+  }
+
+  @Test
+  void fedWantsTheVoltsThatTheLoadWorksWith() {
+    assertThat(said(atNight("", "{\"that\": \"fed\", \"at\": \"LAMP.led\", \"in\": \"night\"}")))
+        .isEqualTo("HOLDS: LAMP.led is fed in state night");
+    assertThat(
+            said(
+                atNight(
+                    "",
+                    "{\"that\": \"fed\", \"at\": \"LAMP.led\", \"in\": \"night\", \"minV\":"
+                        + " 12.5}")))
+        .startsWith("FAILS: LAMP.led has ")
+        .endsWith(" V in state night, at least 12.5 V wanted");
+    assertThat(said(atNight("", "{\"that\": \"fed\", \"at\": \"LAMP.led\", \"in\": \"off\"}")))
+        .isEqualTo("FAILS: LAMP.led has 0.00 V in state off, at least 10 V wanted");
+    assertThat(said(atNight("", "{\"that\": \"fed\", \"at\": \"LAMP:1\", \"in\": \"night\"}")))
+        .isEqualTo("HOLDS: LAMP:1 is fed in state night");
+  }
+
+  @Test
+  void deadWantsNoVolts() {
+    assertThat(said(atNight("", "{\"that\": \"dead\", \"at\": \"LAMP\", \"in\": \"off\"}")))
+        .isEqualTo("HOLDS: LAMP is dead in state off");
+    assertThat(said(atNight("", "{\"that\": \"dead\", \"at\": \"SW:1\", \"in\": \"off\"}")))
+        .isEqualTo("FAILS: SW:1 has 12.00 V in state off, less than 0.5 V wanted");
+    assertThat(atNight("", "{\"that\": \"dead\", \"at\": \"LAMP.led\", \"in\": \"no\"}").answer())
+        .isEqualTo(Verdict.Answer.NOT_JUDGED);
+  }
+
+  @Test
+  void joinedInAStateGoesThroughClosedContactsAndFuses() {
+    String joined = "{\"that\": \"joined\", \"points\": [\"BAT:+\", \"LAMP:1\"], \"in\": \"%s\"}";
+    assertThat(said(atNight("", joined.formatted("night")))).startsWith("HOLDS");
+    assertThat(said(atNight("", joined.formatted("off"))))
+        .isEqualTo("FAILS: LAMP:1 is not joined to BAT:+");
+    String apart = "{\"that\": \"apart\", \"points\": [\"BAT:+\", \"LAMP:1\"], \"in\": \"night\"}";
+    assertThat(said(atNight("", apart)))
+        .isEqualTo(
+            "FAILS: BAT:+ and LAMP:1 are joined: BAT:+ -W1- FB:in -FB.f1- FB:1 -W2- SW:1"
+                + " -SW.contact- SW:2 -W3- LAMP:1");
+  }
+
+  @Test
+  void routesApartShareNoSegmentNoStudAndNoConnector() {
+    String apart = "{\"that\": \"routes-apart\", \"wires\": [[\"W3\"], [\"W4\"]]}";
+    assertThat(said(atNight("", apart))).isEqualTo("FAILS: W4 and W3 share segment ab");
+    assertThat(said(atNight(", \"via\": [\"c\"]", apart)))
+        .isEqualTo("HOLDS: they share no segment, connector, splice or stud");
+    assertThat(said(atNight("", "{\"that\": \"routes-apart\", \"wires\": [[\"W1\"], [\"W2\"]]}")))
+        .isEqualTo("HOLDS: they share no segment, connector, splice or stud");
+  }
 }
