@@ -17,8 +17,7 @@ import org.tugtest.network.Point;
 import org.tugtest.network.Wiring;
 
 /**
- * Wires as warm as the air around them: that of the zone of their warmer end, else {@code
- * defaults.ambientC}.
+ * Wires as warm as the air at their warmer end: that of its zone, else {@code defaults.ambientC}.
  */
 public final class AmbientTemperature implements ConductorTemperature {
   private final Harness harness;
@@ -31,12 +30,7 @@ public final class AmbientTemperature implements ConductorTemperature {
     this.wiring = wiring;
     for (Edge edge : network.edges()) {
       if (edge instanceof Edge.OfWire wire) {
-        Double one = at(edge.a());
-        Double other = at(edge.b());
-        if (one != null || other != null) {
-          ofWire.put(
-              wire.wire().id(), Math.max(one == null ? other : one, other == null ? one : other));
-        }
+        ofWire.put(wire.wire().id(), Math.max(at(edge.a()), at(edge.b())));
       }
     }
   }
@@ -46,7 +40,12 @@ public final class AmbientTemperature implements ConductorTemperature {
     return ofWire.getOrDefault(wire.id(), harness.defaults().ambientC());
   }
 
-  private @Nullable Double at(Point point) {
+  private double at(Point point) {
+    Double known = zoneOf(point);
+    return known == null ? harness.defaults().ambientC() : known;
+  }
+
+  private @Nullable Double zoneOf(Point point) {
     if (point.kind() == Point.Kind.SPLICE) {
       Splice splice = harness.splices().get(point.owner());
       if (splice == null) {

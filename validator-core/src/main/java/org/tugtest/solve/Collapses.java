@@ -20,13 +20,15 @@ final class Collapses {
   List<Trouble> in(Flow flow, Grid grid) {
     List<Trouble> troubles = new ArrayList<>();
     List<Integer> together = new ArrayList<>();
+    DrivingPoints points = null;
     for (int i = 0; i < circuit.branches().size(); i++) {
       if (circuit.branches().get(i) instanceof Branch.Load load
           && load.watts()
           && load.amount() > 0
           && Math.abs(flow.across(i)) < load.floorV()
           && Math.abs(flow.across(i)) > SOME_VOLTS) {
-        double most = mostWatts(flow, i, load);
+        points = points == null ? flow.factor().drivingPoints() : points;
+        double most = mostWatts(flow, points, i, load);
         if (load.amount() > most * ROUNDING) {
           troubles.add(new Trouble.Collapse(List.of(i), most));
         } else {
@@ -41,13 +43,11 @@ final class Collapses {
   }
 
   /** The greatest power that can reach a load, all else staying as it is. */
-  private static double mostWatts(Flow flow, int i, Branch.Load load) {
-    Linear linear = flow.linear();
+  private static double mostWatts(Flow flow, DrivingPoints points, int i, Branch.Load load) {
+    int a = flow.islands().clusterOf(flow.linear().a(i));
+    int b = flow.islands().clusterOf(flow.linear().b(i));
     double siemens = load.siemens(flow.across(i));
-    double with =
-        flow.factor()
-            .ohmsBetween(
-                flow.islands().clusterOf(linear.a(i)), flow.islands().clusterOf(linear.b(i)));
+    double with = points.ohmsBetween(a, b).orElseGet(() -> flow.factor().ohmsBetween(a, b));
     double ohms = 1 / (1 / with - siemens);
     double open = Math.abs(flow.across(i)) * (1 + siemens * ohms);
     return open * open / (4 * ohms);
