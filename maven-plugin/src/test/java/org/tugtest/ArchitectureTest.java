@@ -3,6 +3,7 @@ package org.tugtest;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noFields;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.core.domain.JavaClass;
@@ -19,35 +20,42 @@ import org.jspecify.annotations.NullMarked;
 
 /** The arrows between the packages of this module, and what none of them may do. */
 @AnalyzeClasses(
-    packages = {"org.tugtest.files", "org.tugtest.git", "org.tugtest.fleet", "org.tugtest.goal"},
+    packages = {
+      "org.tugtest.files",
+      "org.tugtest.git",
+      "org.tugtest.base",
+      "org.tugtest.fleet",
+      "org.tugtest.hook",
+      "org.tugtest.goal"
+    },
     importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
   @ArchTest
-  static final ArchRule FILES_USE_NOTHING_HERE =
-      noClasses()
-          .that()
-          .resideInAPackage("org.tugtest.files")
-          .should()
-          .dependOnClassesThat()
-          .resideInAnyPackage("org.tugtest.git", "org.tugtest.fleet", "org.tugtest.goal");
-
-  @ArchTest
-  static final ArchRule GIT_USES_FILES_ALONE =
-      noClasses()
-          .that()
-          .resideInAPackage("org.tugtest.git")
-          .should()
-          .dependOnClassesThat()
-          .resideInAnyPackage("org.tugtest.fleet", "org.tugtest.goal");
-
-  @ArchTest
-  static final ArchRule FLEET_USES_NO_GOAL =
-      noClasses()
-          .that()
-          .resideInAPackage("org.tugtest.fleet")
-          .should()
-          .dependOnClassesThat()
-          .resideInAnyPackage("org.tugtest.goal");
+  static final ArchRule PACKAGES_USE_THOSE_BEFORE_THEM =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInLayers()
+          .layer("files")
+          .definedBy("org.tugtest.files")
+          .layer("git")
+          .definedBy("org.tugtest.git")
+          .layer("base")
+          .definedBy("org.tugtest.base")
+          .layer("fleet")
+          .definedBy("org.tugtest.fleet")
+          .layer("hook")
+          .definedBy("org.tugtest.hook")
+          .layer("goal")
+          .definedBy("org.tugtest.goal")
+          .whereLayer("goal")
+          .mayNotBeAccessedByAnyLayer()
+          .whereLayer("hook")
+          .mayOnlyBeAccessedByLayers("goal")
+          .whereLayer("fleet")
+          .mayOnlyBeAccessedByLayers("hook", "goal")
+          .whereLayer("base")
+          .mayOnlyBeAccessedByLayers("fleet", "hook", "goal")
+          .whereLayer("git")
+          .mayOnlyBeAccessedByLayers("base", "fleet", "hook", "goal");
 
   @ArchTest
   static final ArchRule ONLY_GOALS_KNOW_MAVEN =
@@ -87,6 +95,8 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule PROPERTIES_COME_FROM_MAVEN =
       noClasses()
+          .that()
+          .doNotHaveFullyQualifiedName("org.tugtest.hook.Guard")
           .should()
           .callMethod(System.class, "getProperty", String.class)
           .orShould()
@@ -138,8 +148,10 @@ class ArchitectureTest {
                           .negate()));
 
   @ArchTest
-  static final ArchRule NO_PROCESS_IS_STARTED =
+  static final ArchRule ONLY_THE_INSTALLER_STARTS_A_PROCESS =
       noClasses()
+          .that()
+          .doNotHaveFullyQualifiedName("org.tugtest.hook.Program")
           .should()
           .dependOnClassesThat()
           .belongToAnyOf(ProcessBuilder.class, Runtime.class, Process.class);

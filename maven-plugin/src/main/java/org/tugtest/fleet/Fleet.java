@@ -23,25 +23,43 @@ import org.tugtest.text.Problem;
 public record Fleet(
     HarnessReader reader, RuleCatalog catalog, Selection selection, LocalDate today, int threads) {
 
+  /** The same for other files. */
+  Fleet reading(HarnessReader other) {
+    return new Fleet(other, catalog, selection, today, threads);
+  }
+
+  /** Threads for so many pieces of work. */
+  SideBySide sideBySide(int pieces, Progress progress) {
+    return new SideBySide(Math.min(threads, pieces), progress);
+  }
+
   /**
    * Checks these roots.
    *
    * @param roots paths, as {@link HarnessReader#roots} names them
    * @param unused whether files that no root uses are findings of the first root
+   * @param further what is wrong with files that belong to no root; findings of the first one
    * @return a report for each, in the same order
    * @throws InterruptedException when the thread is told to stop
    */
-  public List<HarnessReport> check(List<String> roots, boolean unused, Progress progress)
+  public List<HarnessReport> check(
+      List<String> roots, boolean unused, List<Problem> further, Progress progress)
       throws InterruptedException {
+    if (roots.isEmpty()) {
+      return List.of();
+    }
     KnownRules known = catalog.known();
     Checker checker = new Checker(catalog, selection);
-    try (SideBySide threadsAtWork = new SideBySide(Math.min(threads, roots.size()), progress)) {
+    try (SideBySide threadsAtWork = sideBySide(roots.size(), progress)) {
       List<Callable<ReadHarness>> reading = new ArrayList<>();
       roots.forEach(root -> reading.add(() -> reader.read(root)));
       List<ReadHarness> read = new ArrayList<>(threadsAtWork.all("reading", reading));
+      List<Problem> ofNone = new ArrayList<>(further);
       if (unused) {
-        List<Problem> idle = reader.unused(read);
-        read.set(0, read.get(0).with(idle));
+        ofNone.addAll(reader.unused(read));
+      }
+      if (!ofNone.isEmpty()) {
+        read.set(0, read.get(0).with(ofNone));
       }
       List<Callable<HarnessReport>> checking = new ArrayList<>();
       for (ReadHarness harness : read) {

@@ -26,6 +26,7 @@ import org.tugtest.text.Nearest;
 /** The commits of a repository, by what people call them. */
 public final class Revisions {
   private static final String MERGING = "GITHEAD_";
+  private static final String ORIGIN = "origin/";
   private static final int MOST_NAMED = 5;
   private final Repository repository;
   private final Environment environment;
@@ -98,6 +99,55 @@ public final class Revisions {
       throw new IOException("there is no revision \"" + name + "\": nothing is committed yet");
     }
     throw new IOException("there is no revision \"" + name + "\"; " + near(name));
+  }
+
+  /**
+   * The commit of that full id, when this clone has it.
+   *
+   * @throws IOException when git's store is broken; the message is a whole sentence
+   */
+  public Optional<Commit> held(String id) throws IOException {
+    if (!ObjectId.isId(id)) {
+      return Optional.empty();
+    }
+    try {
+      return found(id);
+    } catch (MissingObjectException absent) {
+      return Optional.empty();
+    } catch (IOException broken) {
+      throw new IOException("the commit " + id + " cannot be read: " + broken.getMessage(), broken);
+    }
+  }
+
+  /**
+   * The tip of a branch: as the origin has it, else as the one other remote that has it, else the
+   * local one.
+   *
+   * @throws IOException when it cannot be read; the message is a whole sentence
+   */
+  public Optional<Commit> branch(String name) throws IOException {
+    Optional<Commit> ofOrigin = find(Constants.R_REMOTES + ORIGIN + name);
+    if (ofOrigin.isPresent()) {
+      return ofOrigin;
+    }
+    List<Ref> ofOthers =
+        repository.getRefDatabase().getRefsByPrefix(Constants.R_REMOTES).stream()
+            .filter(ref -> ref.getName().endsWith("/" + name))
+            .toList();
+    return ofOthers.size() == 1 ? find(ofOthers.get(0).getName()) : find(Constants.R_HEADS + name);
+  }
+
+  /**
+   * The name of the branch that the origin takes for its main one, when it said so.
+   *
+   * @throws IOException when it cannot be read
+   */
+  public Optional<String> branchOfOrigin() throws IOException {
+    String prefix = Constants.R_REMOTES + ORIGIN;
+    Ref head = repository.exactRef(prefix + Constants.HEAD);
+    return head != null && head.isSymbolic() && head.getTarget().getName().startsWith(prefix)
+        ? Optional.of(head.getTarget().getName().substring(prefix.length()))
+        : Optional.empty();
   }
 
   private Optional<Commit> found(String name) throws IOException {

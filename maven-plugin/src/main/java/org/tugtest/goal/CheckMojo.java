@@ -51,6 +51,37 @@ public final class CheckMojo extends HarnessGoal {
   @Parameter(property = "tugtest.skipRules")
   private @Nullable List<String> skipRules;
 
+  /**
+   * Checks the content of the next commit, as git's index holds it, instead of the files on disk.
+   */
+  @Parameter(property = "tugtest.staged", defaultValue = "false")
+  private boolean staged;
+
+  /**
+   * What the harness is held against: a git revision such as <code>main</code> or <code>HEAD~1
+   * </code>; <code>auto</code>, the commit where this branch left the one it shall be merged into,
+   * as the CI system or the origin names it (<code>auto:BRANCH</code> where neither does); <code>
+   * staged</code>, the content of the next commit; or <code>file:PATH</code>, another harness file
+   * or a folder of them. Findings are then told as new or known, and changes of circuits are told.
+   */
+  @Parameter(property = "tugtest.base")
+  private @Nullable String base;
+
+  /**
+   * Whether findings that the base has too let the build pass. Without a base, <code>auto</code> is
+   * meant, or with <code>staged</code> the commit that the next one follows. A base without the
+   * harness lets everything pass; where <code>auto</code> finds none, all findings count.
+   */
+  @Parameter(property = "tugtest.failOnlyNew", defaultValue = "false")
+  private boolean failOnlyNew;
+
+  /**
+   * Whether a change of circuits against the base fails the build when no file in the folder <code>
+   * changes</code> announces it.
+   */
+  @Parameter(property = "tugtest.failOnUnannounced", defaultValue = "false")
+  private boolean failOnUnannounced;
+
   /** Whether a folder without any harness file fails the build. */
   @Parameter(property = "tugtest.failOnNoFiles", defaultValue = "true")
   private boolean failOnNoFiles;
@@ -79,7 +110,15 @@ public final class CheckMojo extends HarnessGoal {
       throws MojoExecutionException, MojoFailureException {
     CheckOrder order =
         new CheckOrder(
-            failOn, formats, today, rules, skipRules, failOnNoFiles, coverageMin, annotations);
+            failOn,
+            formats,
+            today,
+            rules,
+            skipRules,
+            failOnNoFiles,
+            new BaseOrder(staged, base, failOnlyNew, failOnUnannounced),
+            coverageMin,
+            annotations);
     new CheckRun(around, place, order, getLog()).run();
   }
 }

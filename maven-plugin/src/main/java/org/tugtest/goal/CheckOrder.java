@@ -11,5 +11,6 @@ record CheckOrder(
     @Nullable List<String> rules,
     @Nullable List<String> skipRules,
     boolean failOnNoFiles,
+    BaseOrder against,
     String coverageMin,
     String annotations) {}

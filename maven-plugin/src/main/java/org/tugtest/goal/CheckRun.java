@@ -1,5 +1,6 @@
 package org.tugtest.goal;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -11,15 +12,14 @@ import java.util.Optional;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugin.logging.Log;
+import org.jspecify.annotations.Nullable;
+import org.tugtest.base.Ground;
+import org.tugtest.base.Seen;
 import org.tugtest.check.RuleCatalog;
 import org.tugtest.check.Selection;
-import org.tugtest.files.DiskFiles;
 import org.tugtest.files.Folders;
 import org.tugtest.finding.Level;
-import org.tugtest.fleet.Fleet;
-import org.tugtest.fleet.Progress;
 import org.tugtest.read.HarnessReader;
-import org.tugtest.read.ReadLimits;
 import org.tugtest.report.Gate;
 import org.tugtest.report.HarnessReport;
 import org.tugtest.report.Report;
@@ -27,7 +27,6 @@ import org.tugtest.rule.RuleInfo;
 
 /** One run of {@code check}, from its parameters to the verdict. */
 final class CheckRun {
-  private static final int THREADS = 2;
   private final Surroundings around;
   private final Workplace place;
   private final CheckOrder order;
@@ -49,53 +48,61 @@ final class CheckRun {
     LocalDate today = day == null ? null : Words.day("tugtest.today", day);
     CiSystem ci = CiSystem.of(order.annotations(), around.environment());
     ReportFiles reports = ReportFiles.of(order.formats(), ci);
-    DiskFiles files = place.files();
-    HarnessReader reader = new HarnessReader(files, ReadLimits.STANDARD);
-    List<String> roots = reader.roots();
-    if (roots.isEmpty()) {
-      nothingToCheck(outcome);
-      return;
+    try (Ground ground = Ground.of(place.folders(), around.environment())) {
+      refuseOutside(ground);
+      Seen seen = seen(ground, today);
+      if (seen.files().paths().stream().noneMatch(HarnessReader::isRoot)) {
+        nothingToCheck(outcome);
+        return;
+      }
+      remark(seen);
+      Judging judging = new Judging(around, place, catalog, selection, log);
+      List<HarnessReport> checked = judging.judge(seen, judging.find(ground, order.against()));
+      Path from = ground.shownFrom(place.folders(), around.base());
+      Report report =
+          new Report(
+              around.version(),
+              Folders.slashed(from.relativize(place.folders().harness())),
+              seen.revision(),
+              gate,
+              catalog.infos(),
+              checked);
+      Optional<Path> shown = reports.write(report, place.output());
+      Verdict verdict = new Verdict(around, report, shown, log);
+      verdict.print();
+      new CiNotice(ci, around.environment(), new RawOutput(), log)
+          .tell(report, ReportFiles.summary());
+      outcome.say(report.outcome());
+      verdict.decide();
     }
-    Seen seen = Seen.of(around, place.scope(), files, today, Clock.system(ZoneId.systemDefault()));
-    remark(files, seen);
-    boolean whole = files.all().stream().filter(HarnessReader::isRoot).count() == roots.size();
-    List<HarnessReport> checked = check(reader, catalog, selection, seen, roots, whole);
-    Report report =
-        new Report(
-            around.version(),
-            Folders.slashed(seen.from().relativize(place.folders().harness())),
-            seen.revision(),
-            gate,
-            catalog.infos(),
-            checked);
-    Optional<Path> shown = reports.write(report, place.output());
-    Verdict verdict = new Verdict(around, report, shown, log);
-    verdict.print();
-    new CiNotice(ci, around.environment(), new RawOutput(), log)
-        .tell(report, ReportFiles.summary());
-    outcome.say(report.outcome());
-    verdict.decide();
   }
 
-  private List<HarnessReport> check(
-      HarnessReader reader,
-      RuleCatalog catalog,
-      Selection selection,
-      Seen seen,
-      List<String> roots,
-      boolean whole)
-      throws MojoExecutionException {
-    Fleet fleet = new Fleet(reader, catalog, selection, seen.revision().today(), THREADS);
+  private Seen seen(Ground ground, @Nullable LocalDate today) throws MojoExecutionException {
+    Clock clock = Clock.system(ZoneId.systemDefault());
+    if (!order.against().staged()) {
+      return Seen.onDisk(ground, place.scope(), place.files(), today, clock);
+    }
     try {
-      return fleet.check(roots, whole, new Progress(log::info, System::nanoTime));
-    } catch (InterruptedException stopped) {
-      Thread.currentThread().interrupt();
-      throw new MojoExecutionException("the check was stopped before it was done", stopped);
+      return Seen.staged(ground.needed("tugtest.staged"), place.scope(), today, clock);
+    } catch (IOException unread) {
+      throw new MojoExecutionException(String.valueOf(unread.getMessage()), unread);
+    }
+  }
+
+  private void refuseOutside(Ground ground) throws MojoExecutionException {
+    Optional<Path> outside = ground.outside(place.folders());
+    if (outside.isPresent()) {
+      throw new MojoExecutionException(
+          "tugtest.libraryDirectories names "
+              + around.show(outside.get())
+              + ", which lies outside the git work tree; move it inside, so that every revision has"
+              + " its own parts");
     }
   }
 
   private void nothingToCheck(OutcomeFile outcome) throws MojoExecutionException {
-    String why = place.nothingFound(around);
+    String why =
+        order.against().staged() ? place.nothingStaged(around) : place.nothingFound(around);
     if (order.failOnNoFiles()) {
       throw new MojoExecutionException(why);
     }
@@ -103,11 +110,10 @@ final class CheckRun {
     log.info("nothing to check: " + why);
   }
 
-  private void remark(DiskFiles files, Seen seen) {
-    for (String pattern : place.choice().idle(files.all())) {
+  private void remark(Seen seen) {
+    for (String pattern : place.choice().idle(seen.files().all())) {
       log.warn("the pattern " + pattern + " fits no file");
     }
-    files.remarks().forEach(log::warn);
     seen.remarks().forEach(log::warn);
   }
 
@@ -126,8 +132,11 @@ final class CheckRun {
     words.add("never");
     String word = Words.oneOf("tugtest.failOn", order.failOn(), words);
     int least = Words.percent("tugtest.coverageMin", order.coverageMin());
-    return Gate.of(word)
-        .orElseThrow(() -> new IllegalStateException("no gate for " + word))
-        .withCoverageMin(least);
+    Gate gate =
+        Gate.of(word)
+            .orElseThrow(() -> new IllegalStateException("no gate for " + word))
+            .withCoverageMin(least);
+    Gate aged = order.against().failOnlyNew() ? gate.forNewOnly() : gate;
+    return order.against().failOnUnannounced() ? aged.forAnnouncedOnly() : aged;
   }
 }

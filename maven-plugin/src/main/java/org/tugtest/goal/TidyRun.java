@@ -3,6 +3,7 @@ package org.tugtest.goal;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +13,8 @@ import java.util.TreeMap;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugin.logging.Log;
+import org.tugtest.base.Ground;
+import org.tugtest.base.Seen;
 import org.tugtest.files.FileText;
 import org.tugtest.files.SafeWrite;
 import org.tugtest.read.SourceFiles.Content;
@@ -100,10 +103,7 @@ final class TidyRun {
 
   /** Takes out waivers that do nothing in any root that has them. */
   void removeIdleWaivers() throws MojoExecutionException {
-    Seen seen =
-        Seen.of(around, place.scope(), roots.files(), null, Clock.system(ZoneId.systemDefault()));
-    Map<String, Set<String>> idle =
-        IdleWaivers.in(roots.read(), TeamRules.catalog(), seen.revision().today());
+    Map<String, Set<String>> idle = IdleWaivers.in(roots.read(), TeamRules.catalog(), today());
     idle.forEach(
         (path, ids) -> {
           String text = after.get(path);
@@ -116,6 +116,13 @@ final class TidyRun {
         });
     if (idle.isEmpty()) {
       log.info("no waiver is idle");
+    }
+  }
+
+  private LocalDate today() {
+    try (Ground ground = Ground.of(place.folders(), around.environment())) {
+      Clock clock = Clock.system(ZoneId.systemDefault());
+      return Seen.onDisk(ground, place.scope(), roots.files(), null, clock).revision().today();
     }
   }
 

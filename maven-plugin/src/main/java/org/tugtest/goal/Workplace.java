@@ -61,6 +61,16 @@ record Workplace(Folders folders, Choice choice, Path output) {
     }
   }
 
+  /** Why the index holds no root, and what to type, in one sentence. */
+  String nothingStaged(Surroundings around) {
+    return "no file *.harness.json in "
+        + around.show(folders.harness())
+        + " or below"
+        + patterns()
+        + " is in git's index; add it with git add, or say where the harness files are with"
+        + " -Dtugtest.harnessDirectory=FOLDER";
+  }
+
   /** Why there is no root, and what to type, in one sentence. */
   String nothingFound(Surroundings around) {
     String folder = around.show(folders.harness());
@@ -72,16 +82,18 @@ record Workplace(Folders folders, Choice choice, Path output) {
               : "; make it and put a file named NAME.harness.json there, or say where the harness"
                   + " files are with -Dtugtest.harnessDirectory=FOLDER");
     }
-    String patterns =
-        choice.equals(Choice.ALL)
-            ? ""
-            : " that fits includes " + choice.includes() + " and excludes " + choice.excludes();
     return "no file *.harness.json in "
         + folder
         + " or below"
-        + patterns
+        + patterns()
         + "; name the root file NAME.harness.json, or say where it is with"
         + " -Dtugtest.harnessDirectory=FOLDER";
+  }
+
+  private String patterns() {
+    return choice.equals(Choice.ALL)
+        ? ""
+        : " that fits includes " + choice.includes() + " and excludes " + choice.excludes();
   }
 
   private static boolean holdsRoots(Path folder) {

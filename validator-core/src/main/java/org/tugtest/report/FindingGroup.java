@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BiPredicate;
 import org.tugtest.check.CheckedFinding;
 import org.tugtest.finding.Finding;
 
@@ -34,10 +35,19 @@ public record FindingGroup(Finding finding, List<Finding> follow, List<String> r
 
   /** The findings of these roots that no waiver covers, in the order of reports. */
   public static List<FindingGroup> standing(Collection<HarnessReport> harnesses) {
+    return standing(harnesses, (harness, finding) -> true);
+  }
+
+  /** Those of them that are {@code shown}, in the order of reports. */
+  public static List<FindingGroup> standing(
+      Collection<HarnessReport> harnesses, BiPredicate<HarnessReport, CheckedFinding> shown) {
     Map<Finding, Members> heads = new LinkedHashMap<>();
     for (HarnessReport harness : harnesses) {
       List<Finding> standing =
-          harness.result().standing().stream().map(CheckedFinding::finding).toList();
+          harness.result().standing().stream()
+              .filter(checked -> shown.test(harness, checked))
+              .map(CheckedFinding::finding)
+              .toList();
       Map<String, Finding> byIdentity = new HashMap<>();
       standing.forEach(finding -> byIdentity.putIfAbsent(finding.identity(), finding));
       for (Finding finding : standing) {

@@ -1,10 +1,27 @@
 package org.tugtest.report;
 
+import org.jspecify.annotations.Nullable;
 import org.tugtest.check.CheckResult;
+import org.tugtest.check.CheckedFinding;
+import org.tugtest.compare.Age;
 import org.tugtest.facts.Facts;
 
-/** One root: what is known of it and what came of checking it. */
-public record HarnessReport(Facts facts, CheckResult result) {
+/**
+ * One root: what is known of it and what came of checking it.
+ *
+ * @param baseline what it is held against; null when it is held against nothing
+ */
+public record HarnessReport(Facts facts, CheckResult result, @Nullable Baseline baseline) {
+  /** A root that is held against nothing. */
+  public HarnessReport(Facts facts, CheckResult result) {
+    this(facts, result, null);
+  }
+
+  /** Whether a finding of this root was there before; all are new without a baseline. */
+  public Age age(CheckedFinding finding) {
+    return baseline == null ? Age.NEW : baseline.age(finding);
+  }
+
   /** Path of the root file, relative to the harness folder. */
   public String root() {
     return result.root();

@@ -58,9 +58,13 @@ public record Report(
     return harnesses.stream().anyMatch(this::blocked) ? Outcome.FINDINGS : Outcome.CLEAN;
   }
 
-  /** Whether a finding of this root blocks, or a rule judged too few of its subjects. */
+  /**
+   * Whether a finding of this root blocks, or a change of its circuits, or a rule judged too few of
+   * its subjects.
+   */
   public boolean blocked(HarnessReport harness) {
-    return harness.result().findings().stream().anyMatch(gate::blocks)
+    return harness.result().findings().stream().anyMatch(found -> gate.blocks(harness, found))
+        || gate.blocksCircuits(harness)
         || harness.result().coverage().stream().anyMatch(gate::blocks);
   }
 

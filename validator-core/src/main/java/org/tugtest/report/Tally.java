@@ -72,9 +72,14 @@ public record Tally(Map<Level, Integer> standing, int waived) {
 
   /** The levels that these findings have, with their counts: {@code 2 errors, 1 note}. */
   public static String levels(List<Finding> findings) {
+    return levels(findings, "");
+  }
+
+  /** The same with words before each level: {@code 2 new errors}. */
+  static String levels(List<Finding> findings, String before) {
     return counts(findings).entrySet().stream()
         .filter(entry -> entry.getValue() > 0)
-        .map(entry -> counted(entry.getValue(), entry.getKey().word()))
+        .map(entry -> counted(entry.getValue(), before + entry.getKey().word()))
         .collect(Collectors.joining(", "));
   }
 

@@ -1,8 +1,10 @@
 package org.tugtest.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.tugtest.check.CheckedFinding;
+import org.tugtest.finding.Finding;
 
 /** The verdict of a check in one sentence, for the first line of reports for people. */
 public final class VerdictSentence {
@@ -51,29 +53,45 @@ public final class VerdictSentence {
   }
 
   private static String why(Report report, List<HarnessReport> blocked) {
-    List<CheckedFinding> findings =
+    Gate gate = report.gate();
+    List<String> why = new ArrayList<>();
+    List<Finding> findings =
         blocked.stream()
-            .flatMap(harness -> harness.result().findings().stream())
-            .filter(report.gate()::blocks)
+            .flatMap(
+                harness ->
+                    harness.result().findings().stream()
+                        .filter(checked -> gate.blocks(harness, checked)))
+            .map(CheckedFinding::finding)
+            .distinct()
             .toList();
+    if (!findings.isEmpty()) {
+      boolean aged = blocked.stream().allMatch(harness -> harness.baseline() != null);
+      why.add(Tally.levels(findings, gate.onlyNew() && aged ? "new " : ""));
+    }
+    int circuits = blocked.stream().mapToInt(harness -> unannounced(gate, harness)).sum();
+    if (circuits > 0) {
+      why.add(Tally.counted(circuits, "change") + " of circuits that changes/ does not announce");
+    }
     long thin =
         blocked.stream()
             .flatMap(harness -> harness.result().coverage().stream())
-            .filter(report.gate()::blocks)
+            .filter(gate::blocks)
             .map(coverage -> coverage.rule())
             .distinct()
             .count();
-    String levels =
-        Tally.levels(findings.stream().map(CheckedFinding::finding).distinct().toList());
-    String least =
-        Tally.counted(Math.toIntExact(thin), "rule")
-            + " under the least coverage of "
-            + report.gate().coverageMin()
-            + " %";
-    if (findings.isEmpty()) {
-      return least;
+    if (thin > 0) {
+      why.add(
+          Tally.counted(Math.toIntExact(thin), "rule")
+              + " under the least coverage of "
+              + gate.coverageMin()
+              + " %");
     }
-    return thin == 0 ? levels : levels + " and " + least;
+    return String.join(" and ", why);
+  }
+
+  private static int unannounced(Gate gate, HarnessReport harness) {
+    Baseline baseline = harness.baseline();
+    return baseline != null && gate.blocksCircuits(harness) ? baseline.unannounced().size() : 0;
   }
 
   private static String named(List<HarnessReport> harnesses) {

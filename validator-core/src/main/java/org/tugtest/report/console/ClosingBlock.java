@@ -29,21 +29,29 @@ import org.tugtest.rule.Coverage;
 /** The last lines of a check: verdict, counts, what was not judged, and what to do next. */
 final class ClosingBlock {
   private static final int WORST = 3;
+  private static final int MOST_LINES = 8;
 
   private final Report report;
   private final Ending ending;
+  private final List<FindingGroup> shown;
   private final List<ConsoleLine> lines = new ArrayList<>();
 
-  private ClosingBlock(Report report, Ending ending) {
+  private ClosingBlock(Report report, Ending ending, List<FindingGroup> shown) {
     this.report = report;
     this.ending = ending;
+    this.shown = shown;
   }
 
-  /** At most eight lines. */
-  static List<ConsoleLine> lines(Report report, Ending ending) {
-    ClosingBlock block = new ClosingBlock(report, ending);
+  /**
+   * At most eight lines.
+   *
+   * @param shown the findings above it
+   */
+  static List<ConsoleLine> lines(Report report, Ending ending, List<FindingGroup> shown) {
+    ClosingBlock block = new ClosingBlock(report, ending, shown);
     block.verdict();
     block.add(Tally.of(report).shown());
+    AgainstBase.line(report).ifPresent(block::add);
     if (!report.harnesses().isEmpty()) {
       block.add(block.run());
       block.notRun().ifPresent(block::add);
@@ -52,7 +60,9 @@ final class ClosingBlock {
     if (ending.report() != null) {
       block.add("report: " + ending.report());
     }
-    block.addNext().ifPresent(block::add);
+    if (block.lines.size() + 1 < MOST_LINES) {
+      block.addNext().ifPresent(block::add);
+    }
     block.command().ifPresent(block::add);
     return block.lines;
   }
@@ -191,7 +201,7 @@ final class ClosingBlock {
 
   private Optional<String> command() {
     @Nullable Finding worst =
-        FindingGroup.standing(report).stream()
+        shown.stream()
             .map(FindingGroup::finding)
             .min(Comparator.comparing(Finding::level))
             .orElse(null);

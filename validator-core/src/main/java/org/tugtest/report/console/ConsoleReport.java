@@ -5,6 +5,7 @@ import java.util.List;
 import org.tugtest.check.Crash;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;
+import org.tugtest.report.Baseline;
 import org.tugtest.report.FindingGroup;
 import org.tugtest.report.HarnessReport;
 import org.tugtest.report.PrintableText;
@@ -32,12 +33,44 @@ public final class ConsoleReport {
   /** All lines of a check. */
   public static List<ConsoleLine> lines(Report report, Ending ending) {
     ConsoleReport console = new ConsoleReport(report);
-    FindingGroup.standing(report).forEach(console::add);
+    List<FindingGroup> shown =
+        report.gate().onlyNew()
+            ? FindingGroup.standing(report.harnesses(), AgainstBase::isNew)
+            : FindingGroup.standing(report);
+    shown.forEach(console::add);
     for (HarnessReport harness : report.harnesses()) {
       harness.result().crashes().forEach(crash -> console.add(harness, crash));
     }
-    console.lines.addAll(ClosingBlock.lines(report, ending));
+    console.circuits();
+    console.lines.addAll(ClosingBlock.lines(report, ending, shown));
     return console.lines;
+  }
+
+  private void circuits() {
+    if (!report.gate().announcedOnly()) {
+      return;
+    }
+    for (HarnessReport harness : report.harnesses()) {
+      Baseline baseline = harness.baseline();
+      if (baseline != null && report.gate().blocksCircuits(harness)) {
+        baseline.unannounced().forEach(sentence -> unannounced(harness, sentence));
+      }
+    }
+    AgainstBase.notMade(report)
+        .forEach(
+            sentence -> lines.add(ConsoleLine.plain(Level.WARNING, PrintableText.of(sentence))));
+  }
+
+  private void unannounced(HarnessReport harness, String sentence) {
+    lines.add(
+        new ConsoleLine(
+            Level.ERROR,
+            List.of(
+                new Piece(Style.PLACE, PrintableText.of(report.path(harness.root()))),
+                new Piece(
+                    Style.PLAIN,
+                    ": the circuits change and changes/ does not say so: "
+                        + PrintableText.of(sentence)))));
   }
 
   private void add(FindingGroup group) {

@@ -134,7 +134,7 @@ record FindingsRoom(
           own,
           finding,
           waiver,
-          report.gate().blocks(new CheckedFinding(finding, waiver)),
+          report.gate().blocks(harness, new CheckedFinding(finding, waiver)),
           List.copyOf(looms.of(finding.subjects())),
           follows,
           CodeView.of(told, this::text, report::shown),

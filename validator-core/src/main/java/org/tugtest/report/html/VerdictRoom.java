@@ -89,6 +89,8 @@ record VerdictRoom(
       why.add("The rules that ran found nothing" + (result.findings().isEmpty() ? "." : " new."));
     } else if (report.gate().from() == null) {
       why.add("Findings are shown and never block.");
+    } else if (report.gate().onlyNew()) {
+      why.add("No new finding reaches level " + report.gate().word() + ", from which they block.");
     } else {
       why.add("No finding reaches level " + report.gate().word() + ", from which they block.");
     }

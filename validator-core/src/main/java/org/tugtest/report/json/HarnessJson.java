@@ -103,9 +103,9 @@ final class HarnessJson {
         .text("state", finding.state())
         .texts("details", finding.details());
     places(finding.at());
-    json.text("age", "new")
+    json.text("age", harness.age(checked).word())
         .text("waived", waiver == null ? null : waiver.reason())
-        .flag("blocks", report.gate().blocks(checked))
+        .flag("blocks", report.gate().blocks(harness, checked))
         .end();
   }
 

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.check.CheckResult;
 import org.tugtest.check.CheckedFinding;
@@ -14,6 +15,7 @@ import org.tugtest.check.NotRun;
 import org.tugtest.expect.Verdict;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Subject;
+import org.tugtest.report.Baseline;
 import org.tugtest.report.HarnessReport;
 import org.tugtest.report.PrintableText;
 import org.tugtest.report.Report;
@@ -44,6 +46,7 @@ final class Cases {
     for (HarnessReport harness : report.harnesses()) {
       Cases its = new Cases(report, harness);
       its.rules(cases);
+      its.circuits(cases);
       harness.result().expectations().forEach(verdict -> cases.add(its.expectation(verdict)));
     }
     return cases;
@@ -79,6 +82,20 @@ final class Cases {
     outcomes.forEach((id, outcome) -> cases.add(rule(id, outcome)));
   }
 
+  private void circuits(List<Case> cases) {
+    Baseline baseline = harness.baseline();
+    if (baseline == null || !report.gate().announcedOnly()) {
+      return;
+    }
+    String name = "circuits announced";
+    List<String> sentences = baseline.present() ? baseline.unannounced() : List.of();
+    String listed = sentences.stream().map(Cases::line).collect(Collectors.joining());
+    cases.add(
+        sentences.isEmpty()
+            ? new Case(harness.root(), name, Result.PASSED, "", "", "")
+            : new Case(harness.root(), name, Result.FAILED, sentences.get(0), listed, ""));
+  }
+
   private static Outcome of(Map<String, Outcome> outcomes, String rule) {
     return outcomes.computeIfAbsent(rule, none -> new Outcome());
   }
@@ -91,10 +108,9 @@ final class Cases {
     if (outcome.notRun != null) {
       return new Case(harness.root(), id, Result.SKIPPED, "not run: " + outcome.notRun, "", "");
     }
-    List<CheckedFinding> blocking =
-        outcome.findings.stream().filter(report.gate()::blocks).toList();
+    List<CheckedFinding> blocking = outcome.findings.stream().filter(this::blocks).toList();
     List<CheckedFinding> others =
-        outcome.findings.stream().filter(checked -> !report.gate().blocks(checked)).toList();
+        outcome.findings.stream().filter(checked -> !blocks(checked)).toList();
     String output = listed(others) + covered(outcome.coverage);
     if (!blocking.isEmpty()) {
       String first = blocking.get(0).finding().message();
@@ -118,6 +134,10 @@ final class Cases {
       return new Case(harness.root(), id, Result.SKIPPED, message, "", output);
     }
     return new Case(harness.root(), id, Result.PASSED, "", "", output);
+  }
+
+  private boolean blocks(CheckedFinding checked) {
+    return report.gate().blocks(harness, checked);
   }
 
   private Case expectation(Verdict verdict) {

@@ -7,10 +7,12 @@ import java.util.Set;
 import org.tugtest.check.CheckedFinding;
 import org.tugtest.check.Crash;
 import org.tugtest.check.NotRun;
+import org.tugtest.compare.Age;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Measured;
 import org.tugtest.finding.Subject;
 import org.tugtest.model.Waiver;
+import org.tugtest.report.Baseline;
 import org.tugtest.report.Fingerprint;
 import org.tugtest.report.HarnessReport;
 import org.tugtest.report.JsonStream;
@@ -124,6 +126,10 @@ final class SarifRun {
         .text("tugtestFinding/v1", fingerprint)
         .end();
     suppressions(checked.waiver());
+    Baseline baseline = harness.baseline();
+    if (baseline != null) {
+      json.text("baselineState", baseline.age(checked) == Age.NEW ? "new" : "unchanged");
+    }
     properties(finding);
     json.end();
   }

@@ -1,0 +1,61 @@
+package org.tugtest.hook;
+
+import java.io.BufferedWriter;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.List;
+import org.tugtest.git.Environment;
+import org.tugtest.report.Report;
+
+/**
+ * The program that the hook starts, at the top of the work tree. It ends with 0 when the commit may
+ * go on, 1 when a finding blocks it, 2 when it could not check.
+ */
+public final class Guard {
+  private static final int CANNOT_CHECK = 2;
+
+  private Guard() {}
+
+  /** Checks what is about to be committed. */
+  public static void main(String[] arguments) {
+    PrintWriter out =
+        new PrintWriter(
+            new BufferedWriter(
+                new OutputStreamWriter(
+                    new FileOutputStream(FileDescriptor.out), StandardCharsets.UTF_8)));
+    int code = run(List.of(arguments), out);
+    out.flush();
+    System.exit(code);
+  }
+
+  private static int run(List<String> arguments, PrintWriter out) {
+    try {
+      GuardOrder order = GuardOrder.of(arguments);
+      Environment environment = new Environment(System.getenv());
+      Clock clock = Clock.system(ZoneId.systemDefault());
+      Path top = Path.of("").toAbsolutePath();
+      Report.Outcome outcome =
+          new GuardRun(order, top, environment, clock, line -> line(out, line)).check();
+      return switch (outcome) {
+        case CLEAN -> 0;
+        case FINDINGS -> 1;
+        case CANNOT_CHECK -> CANNOT_CHECK;
+      };
+    } catch (IOException | IllegalArgumentException cannot) {
+      line(out, "cannot check: " + cannot.getMessage());
+      return CANNOT_CHECK;
+    }
+  }
+
+  private static void line(PrintWriter out, String line) {
+    out.print(line);
+    out.print('\n');
+  }
+}
