@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.tugtest.report.html.text.Swatch;
 
 /**
  * A connector as it looks from its two sides.

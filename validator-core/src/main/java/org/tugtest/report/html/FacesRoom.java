@@ -15,6 +15,8 @@ import org.tugtest.model.Housing;
 import org.tugtest.network.Mate;
 import org.tugtest.network.Point;
 import org.tugtest.network.Wiring;
+import org.tugtest.report.html.text.Swatch;
+import org.tugtest.report.html.text.WireText;
 import org.tugtest.text.NaturalOrder;
 
 /**

@@ -4,6 +4,7 @@ import java.util.List;
 import org.tugtest.check.CheckResult;
 import org.tugtest.report.HarnessReport;
 import org.tugtest.report.Report;
+import org.tugtest.report.html.circuits.CircuitsRoom;
 import org.tugtest.report.html.loom.LoomRoom;
 
 /**
@@ -20,6 +21,7 @@ record HarnessPage(
     CoverageRoom coverage,
     CheckResult result,
     LoomRoom loom,
+    CircuitsRoom circuits,
     FacesRoom faces,
     NetsRoom nets,
     TotalsRoom totals,
@@ -31,6 +33,7 @@ record HarnessPage(
     FindingsRoom findings = FindingsRoom.of(report, harness);
     CoverageRoom coverage = CoverageRoom.of(report, harness, lists);
     LoomRoom loom = LoomRoom.of(harness.facts());
+    CircuitsRoom circuits = CircuitsRoom.of(harness.facts());
     FacesRoom faces = FacesRoom.of(harness.facts(), findings.marks());
     return new HarnessPage(
         frame,
@@ -40,10 +43,11 @@ record HarnessPage(
         coverage,
         harness.result(),
         loom,
+        circuits,
         faces,
         NetsRoom.of(harness.facts()),
         TotalsRoom.of(harness.facts(), faces),
         RuleText.of(report, harness, findings.rules().keySet()),
-        PageData.json(harness.facts(), findings, faces, loom, lists));
+        PageData.json(harness.facts(), findings, faces, loom, circuits, lists));
   }
 }

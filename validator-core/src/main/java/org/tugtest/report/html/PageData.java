@@ -19,8 +19,12 @@ import org.tugtest.model.Wire;
 import org.tugtest.network.Net;
 import org.tugtest.network.Point;
 import org.tugtest.report.PrintableText;
+import org.tugtest.report.html.circuits.Circuit;
+import org.tugtest.report.html.circuits.CircuitsRoom;
 import org.tugtest.report.html.loom.LoomRoom;
 import org.tugtest.report.html.loom.Skeleton;
+import org.tugtest.report.html.text.Swatch;
+import org.tugtest.report.html.text.WireText;
 import org.tugtest.text.NaturalOrder;
 import tools.jackson.core.JsonGenerator;
 
@@ -40,6 +44,7 @@ import tools.jackson.core.JsonGenerator;
  *   <li>{@code knots}: ids of the knots of the loom drawing
  *   <li>{@code arms}: of the loom drawing: id, knot numbers of both ends
  *   <li>{@code runs}: arm numbers in the order of the wires that run so
+ *   <li>{@code circuits}: name of the load, point numbers on its way
  *   <li>{@code faces}: owner number, rows of point numbers (-1: gap), whether the rows are known
  *   <li>{@code marks}: place string to numbers of standing findings
  *   <li>{@code lists}: long lists of subjects
@@ -51,6 +56,7 @@ final class PageData {
   private final FindingsRoom findings;
   private final FacesRoom faces;
   private final LoomRoom loom;
+  private final CircuitsRoom circuits;
   private final SubjectLists lists;
   private final List<String> looms;
   private final List<Point> points;
@@ -60,11 +66,17 @@ final class PageData {
   private final JsonGenerator json = PageJson.to(text);
 
   private PageData(
-      Facts facts, FindingsRoom findings, FacesRoom faces, LoomRoom loom, SubjectLists lists) {
+      Facts facts,
+      FindingsRoom findings,
+      FacesRoom faces,
+      LoomRoom loom,
+      CircuitsRoom circuits,
+      SubjectLists lists) {
     this.facts = facts;
     this.findings = findings;
     this.faces = faces;
     this.loom = loom;
+    this.circuits = circuits;
     this.lists = lists;
     this.looms = List.copyOf(facts.harness().looms().keySet());
     this.points = facts.network().points();
@@ -73,8 +85,13 @@ final class PageData {
 
   /** All of it, as JSON that may stand inside a script element. */
   static String json(
-      Facts facts, FindingsRoom findings, FacesRoom faces, LoomRoom loom, SubjectLists lists) {
-    PageData data = new PageData(facts, findings, faces, loom, lists);
+      Facts facts,
+      FindingsRoom findings,
+      FacesRoom faces,
+      LoomRoom loom,
+      CircuitsRoom circuits,
+      SubjectLists lists) {
+    PageData data = new PageData(facts, findings, faces, loom, circuits, lists);
     data.write();
     return data.text.toString();
   }
@@ -88,6 +105,7 @@ final class PageData {
     points();
     wires();
     runs();
+    circuits();
     faces();
     marks();
     json.writeArrayPropertyStart("lists");
@@ -191,6 +209,17 @@ final class PageData {
     json.writeEndArray();
     json.writeArrayPropertyStart("runs");
     loom.runs().all().forEach(this::numbers);
+    json.writeEndArray();
+  }
+
+  private void circuits() {
+    json.writeArrayPropertyStart("circuits");
+    for (Circuit circuit : circuits.circuits()) {
+      json.writeStartArray();
+      text(circuit.load());
+      numbers(circuit.points().stream().map(facts.network()::index).toList());
+      json.writeEndArray();
+    }
     json.writeEndArray();
   }
 

@@ -179,6 +179,15 @@
         net[1].length > MOST_PINS ? 'and ' + (net[1].length - MOST_PINS) + ' more' : '')];
   }
 
+  const circuitsAt = data.points.map(() => []);
+  data.circuits.forEach((circuit, c) => circuit[1].forEach(p => { if (p >= 0) circuitsAt[p].push(c); }));
+  function circuitLinks(through) {
+    if (!through.length) return [];
+    return [el('h4', {}, 'Circuits through it'), el('p', {}, through.slice(0, MOST_PINS)
+      .flatMap(c => [el('a', {href: '#circuit-' + (c + 1)}, data.circuits[c][0]), ' ']),
+    through.length > MOST_PINS ? 'and ' + (through.length - MOST_PINS) + ' more' : '')];
+  }
+
   function aboutPoint(p) {
     const o = data.points[p][P_OWNER];
     const meets = data.points[p][P_MEETS];
@@ -195,9 +204,23 @@
     } else if (!splice && data.owners[o][KIND] === 'connector') {
       parts.push(el('p', {class: 'soft'}, 'Nothing meets this cavity.'));
     }
-    parts.push(...netPart(p));
+    parts.push(...circuitLinks(circuitsAt[p]), ...netPart(p));
     if (data.owners[o][OWNER_FACE]) parts.push(el('div', {class: 'sides'}, sides(data.owners[o][OWNER_FACE], p)));
     return parts;
+  }
+
+  // Only what passes both of its ends passes the wire.
+  const bothOn = wire => (wire[W_ENDS] < 0 || wire[W_ENDS + 1] < 0 ? []
+    : circuitsAt[wire[W_ENDS]].filter(c => circuitsAt[wire[W_ENDS + 1]].includes(c)));
+
+  function runLink(w) {
+    const link = el('a', {href: '#loom'}, 'Show its run in the loom drawing');
+    link.addEventListener('click', () => {
+      byId('run-wire').value = String(w);
+      byId('run-arm').value = '';
+      chosenRun();
+    });
+    return link;
   }
 
   function aboutWire(w) {
@@ -216,7 +239,9 @@
       el('p', {}, swatch(wire[W_COLOUR]), wire[W_COLOUR] ? ' (' + colourName(wire[W_COLOUR]) + ')' : '',
         wire[W_DRAWN] ? ', drawn as ' + wire[W_DRAWN] : '', ', ', wire[W_SIZE] || 'no size given',
         ', evidence: ', evidence(wire)),
-      table('Ends of ' + wire[W_ID], ['End', 'On', 'Meets'], rows), ...(p >= 0 ? netPart(p) : [])];
+      table('Ends of ' + wire[W_ID], ['End', 'On', 'Meets'], rows),
+      wire[W_RUN] >= 0 ? el('p', {}, runLink(w)) : null,
+      ...circuitLinks(bothOn(wire)), ...(p >= 0 ? netPart(p) : [])];
   }
 
   function aboutOwner(o) {

@@ -338,6 +338,20 @@ class ReportInBrowserTest {
     assertThat(lit()).isEmpty();
   }
 
+  @Test
+  void leadsFromAPinToTheCircuitsThroughIt() {
+    chromium.open(broken, "");
+    answer("FRB:33-p");
+    WebElement link =
+        driver.findElement(By.xpath("//div[@id='ask-answer']//a[text()='PUMP.motor']"));
+    link.click();
+    WebElement circuit = driver.findElement(By.cssSelector(link.getDomAttribute("href")));
+    assertThat(circuit.getDomAttribute("open")).isNotNull();
+    assertThat(circuit.findElement(By.cssSelector("svg.loop")).isDisplayed()).isTrue();
+    assertThat(circuit.findElement(By.tagName("summary")).getText())
+        .contains("PUMP.motor", "FRB.f21");
+  }
+
   private List<String> lit() {
     return driver.findElements(By.cssSelector(".lighting .arm.lit title")).stream()
         .map(title -> title.getDomProperty("textContent"))

@@ -1,4 +1,4 @@
-package org.tugtest.report.html;
+package org.tugtest.report.html.text;
 
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
@@ -10,17 +10,18 @@ import org.tugtest.model.Wire;
 import org.tugtest.model.WirePart;
 
 /** What pages print of a wire. */
-final class WireText {
+public final class WireText {
   private final Harness harness;
 
-  WireText(Harness harness) {
+  /** What is printed of the wires of a harness. */
+  public WireText(Harness harness) {
     this.harness = harness;
   }
 
   /**
    * {@code 0.5 mm²} or {@code AWG 20}, as the wire or its part gives it; empty when neither does.
    */
-  String size(Wire wire) {
+  public String size(Wire wire) {
     WirePart part = wire.part() == null ? null : harness.parts().wires().get(wire.part());
     return part == null ? size(wire.areaMm2(), wire.awg()) : size(part.areaMm2(), part.awg());
   }
@@ -33,7 +34,7 @@ final class WireText {
   }
 
   /** What the wire rests on, its loom's when it says nothing; null: not said. */
-  @Nullable Evidence evidence(Wire wire) {
+  public @Nullable Evidence evidence(Wire wire) {
     if (wire.evidence() != null) {
       return wire.evidence();
     }
@@ -42,12 +43,12 @@ final class WireText {
   }
 
   /** Whether the wire is believed and not shown. */
-  boolean guessed(Wire wire) {
+  public boolean guessed(Wire wire) {
     return evidence(wire) == Evidence.GUESS;
   }
 
   /** What an end names, as written. */
-  static String end(@Nullable Ref ref) {
+  public static String end(@Nullable Ref ref) {
     return ref == null ? "" : ref.text();
   }
 

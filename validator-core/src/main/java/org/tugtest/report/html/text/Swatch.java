@@ -1,4 +1,4 @@
-package org.tugtest.report.html;
+package org.tugtest.report.html.text;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -11,11 +11,12 @@ import org.jspecify.annotations.Nullable;
  * @param base code of the ground colour, or {@code none} when it is not known
  * @param stripe code of the stripe; empty when there is none, {@code none} when it is not known
  */
-record Swatch(String letters, String base, String stripe) {
+public record Swatch(String letters, String base, String stripe) {
   private static final String UNKNOWN = "none";
   private static final Map<String, String> NAMES = names();
 
-  static Swatch of(@Nullable String colour) {
+  /** The swatch of a colour as written; null or blank: none given. */
+  public static Swatch of(@Nullable String colour) {
     if (colour == null || colour.isBlank()) {
       return new Swatch("", UNKNOWN, "");
     }
@@ -28,12 +29,12 @@ record Swatch(String letters, String base, String stripe) {
   }
 
   /** The codes that have a picture, with their names. */
-  static Map<String, String> known() {
+  public static Map<String, String> known() {
     return NAMES;
   }
 
   /** {@code red, white stripe}; the letters where a code is not known. */
-  String name() {
+  public String name() {
     if (letters.isEmpty()) {
       return "no colour given";
     }
