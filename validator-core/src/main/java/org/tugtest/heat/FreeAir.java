@@ -7,7 +7,7 @@ public final class FreeAir {
   /** A wire that is warmer than this has no steady temperature that matters, °C. */
   public static final double HOTTEST_C = 250;
 
-  private static final int HALVINGS = 60;
+  private static final int HALVINGS = 50;
 
   private FreeAir() {}
 
@@ -46,19 +46,22 @@ public final class FreeAir {
    * {@link #HOTTEST_C}, or the air is warmer than that.
    */
   public static OptionalDouble celsius(Insulated wire, double amps, double airC) {
-    double low = airC;
-    double high = HOTTEST_C;
-    if (low >= high || amps > amps(wire, high, airC)) {
+    if (airC >= HOTTEST_C || amps > amps(wire, HOTTEST_C, airC)) {
       return OptionalDouble.empty();
     }
+    double drop = wire.insulationKelvin();
+    double low = airC;
+    double high = HOTTEST_C;
     for (int i = 0; i < HALVINGS; i++) {
-      double middle = (low + high) / 2;
-      if (amps > amps(wire, middle, airC)) {
-        low = middle;
+      double surface = (low + high) / 2;
+      double watts = Surface.wattsPerM(wire.outerMm(), surface, airC);
+      if (amps * amps * wire.ohmPerM(surface + watts * drop) > watts) {
+        low = surface;
       } else {
-        high = middle;
+        high = surface;
       }
     }
-    return OptionalDouble.of((low + high) / 2);
+    double surface = (low + high) / 2;
+    return OptionalDouble.of(surface + Surface.wattsPerM(wire.outerMm(), surface, airC) * drop);
   }
 }

@@ -8,7 +8,8 @@ public final class Surface {
   /** W/(m²·K⁴) (CODATA). */
   private static final double STEFAN_BOLTZMANN = 5.670374419e-8;
 
-  private static final double GRAVITY = 9.80665;
+  /** m/s². */
+  static final double GRAVITY = 9.80665;
 
   private Surface() {}
 

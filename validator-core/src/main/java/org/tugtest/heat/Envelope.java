@@ -1,0 +1,17 @@
+package org.tugtest.heat;
+
+/** What lies between the outside of a bundle and the air round it. */
+public interface Envelope {
+  /** Nothing, or tape, which adds surface and takes about as much. */
+  Envelope BARE = Surface::wattsPerM;
+
+  /**
+   * Heat in W/m that a bundle gives off for good, rising with its surface temperature; 0 where that
+   * is the air's.
+   *
+   * @param bundleMm diameter of the bundle, above 0
+   * @param surfaceC temperature of its outside, °C
+   * @param airC air round it all, °C
+   */
+  double wattsPerM(double bundleMm, double surfaceC, double airC);
+}
