@@ -2,33 +2,22 @@ package org.tugtest.compare.circuit;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.tugtest.text.NaturalOrder;
 import org.tugtest.text.Series;
 
-/**
- * The nets that two revisions do not share. Nets hang together by the pins that they share; where a
- * net before shares pins with one net after alone, it gained or lost pins; with several, it was
- * split, or merged with others. Where many meet many, each is held against the net that has most of
- * its pins.
- */
+/** Tells what became of each net: split, merged, or pins lost and gained. */
 final class NetDifference {
   private static final int NAMED = 6;
   private final Side before;
   private final Side after;
   private final Causes causes;
   private final List<NetChange> changes = new ArrayList<>();
-
-  /** Nets that share pins, by their numbers. */
-  private record Cluster(TreeSet<Integer> before, TreeSet<Integer> after) {}
 
   NetDifference(Side before, Side after, Causes causes) {
     this.before = before;
@@ -37,8 +26,9 @@ final class NetDifference {
   }
 
   List<NetChange> changes() {
-    for (Cluster cluster : clusters()) {
-      judge(cluster);
+    for (Cluster cluster : Cluster.of(before, after)) {
+      cluster.befores().forEach(net -> fate(cluster, net));
+      cluster.afters().forEach(net -> origin(cluster, net));
     }
     changes.sort(
         Comparator.comparing(NetDifference::first, NaturalOrder.NATURAL)
@@ -51,221 +41,89 @@ final class NetDifference {
     return change.before().isEmpty() ? change.after().get(0).get(0) : change.before().get(0).get(0);
   }
 
-  /** What hangs together by shared pins and is not one and the same net. */
-  private List<Cluster> clusters() {
-    List<Cluster> clusters = new ArrayList<>();
-    Set<Integer> seenBefore = new HashSet<>();
-    Set<Integer> seenAfter = new HashSet<>();
-    for (int net = 0; net < before.count(); net++) {
-      if (before.joins(net) && seenBefore.add(net) && !staysWhole(net)) {
-        clusters.add(around(net, -1, seenBefore, seenAfter));
-      }
-    }
-    for (int net = 0; net < after.count(); net++) {
-      if (after.joins(net) && !seenAfter.contains(net) && !cameWhole(net)) {
-        seenAfter.add(net);
-        clusters.add(around(-1, net, seenBefore, seenAfter));
-      }
-    }
-    return clusters;
-  }
-
-  private boolean staysWhole(int net) {
-    int other = after.netOf(before.pins(net).get(0));
-    return other >= 0
-        && after.pins(other).size() == before.pins(net).size()
-        && before.pins(net).stream().allMatch(pin -> after.netOf(pin) == other);
-  }
-
-  private boolean cameWhole(int net) {
-    int other = before.netOf(after.pins(net).get(0));
-    return other >= 0 && staysWhole(other) && before.pins(other).size() == after.pins(net).size();
-  }
-
-  private Cluster around(
-      int startBefore, int startAfter, Set<Integer> seenBefore, Set<Integer> seenAfter) {
-    List<Integer> befores = new ArrayList<>();
-    List<Integer> afters = new ArrayList<>();
-    if (startBefore >= 0) {
-      befores.add(startBefore);
-    }
-    if (startAfter >= 0) {
-      afters.add(startAfter);
-    }
-    int nextBefore = 0;
-    int nextAfter = 0;
-    while (nextBefore < befores.size() || nextAfter < afters.size()) {
-      if (nextBefore < befores.size()) {
-        for (String pin : before.pins(befores.get(nextBefore++))) {
-          int net = after.netOf(pin);
-          if (after.joins(net) && seenAfter.add(net)) {
-            afters.add(net);
-          }
-        }
-      } else {
-        for (String pin : after.pins(afters.get(nextAfter++))) {
-          int net = before.netOf(pin);
-          if (before.joins(net) && seenBefore.add(net)) {
-            befores.add(net);
-          }
-        }
-      }
-    }
-    return new Cluster(new TreeSet<>(befores), new TreeSet<>(afters));
-  }
-
-  private void judge(Cluster cluster) {
-    if (cluster.before().size() == 1 && cluster.after().size() > 1) {
-      split(cluster);
-    } else if (cluster.before().size() > 1 && cluster.after().size() == 1) {
-      merged(List.copyOf(cluster.before()), cluster.after().first());
-    } else if (cluster.before().isEmpty()) {
-      gained(-1, cluster.after().first());
-    } else if (cluster.after().isEmpty()) {
-      lost(cluster.before().first(), -1);
-    } else {
-      pairwise(cluster);
-    }
-  }
-
-  private void split(Cluster cluster) {
-    int net = cluster.before().first();
-    List<Integer> parts = List.copyOf(cluster.after());
-    Map<String, Integer> part = parts(before, net, after);
-    Causes.Found found = causes.in(before, net, after, part);
-    List<String> pins = own(before, before.pins(net));
-    List<List<String>> pieces = pieces(after, parts, before.pins(net));
-    String into = Series.and(pieces.stream().map(NetDifference::named).toList());
-    add(
-        NetChange.Kind.SPLIT,
-        List.of(own(before, before.pins(net))),
-        pieces,
-        pins,
-        found,
-        "The net of " + named(pins) + " falls apart into " + into + by(found));
-    for (int one : parts) {
-      Set<String> come = new LinkedHashSet<>(after.pins(one));
-      before.pins(net).forEach(come::remove);
-      if (!come.isEmpty()) {
-        gainedPins(net, one, come);
-      }
-    }
-  }
-
-  private void merged(List<Integer> nets, int into) {
-    Map<String, Integer> part = parts(after, into, before);
-    Causes.Found found = causes.in(after, into, before, part);
-    List<String> pins = own(after, after.pins(into));
-    List<List<String>> pieces = pieces(before, nets, after.pins(into));
-    String which = Series.and(pieces.stream().map(NetDifference::named).toList());
-    add(
-        NetChange.Kind.MERGED,
-        pieces,
-        List.of(own(after, after.pins(into))),
-        pins,
-        found,
-        "The nets of " + which + " become one" + by(found));
-    for (int one : nets) {
-      Set<String> gone = new LinkedHashSet<>(before.pins(one));
-      gone.removeIf(pin -> after.netOf(pin) == into);
-      if (!gone.isEmpty()) {
-        lostPins(one, into, gone);
-      }
-    }
-  }
-
-  /** Each net before against the net after that has most of its pins, and the other way round. */
-  private void pairwise(Cluster cluster) {
-    Map<Integer, Integer> partner = partners(cluster);
-    Map<Integer, Integer> back = new HashMap<>();
-    partner.forEach((one, other) -> back.put(other, one));
-    for (int one : cluster.before()) {
-      lost(one, partner.getOrDefault(one, -1));
-    }
-    for (int other : cluster.after()) {
-      gained(back.getOrDefault(other, -1), other);
-    }
-  }
-
-  private Map<Integer, Integer> partners(Cluster cluster) {
-    record Shared(int before, int after, int count, String least) {}
-
-    List<Shared> all = new ArrayList<>();
-    for (int one : cluster.before()) {
-      Map<Integer, Integer> counts = new TreeMap<>();
-      Map<Integer, String> least = new HashMap<>();
-      for (String pin : before.pins(one)) {
-        int other = after.netOf(pin);
-        if (after.joins(other)) {
-          counts.merge(other, 1, Integer::sum);
-          least.merge(other, pin, (a, b) -> NaturalOrder.NATURAL.compare(a, b) <= 0 ? a : b);
-        }
-      }
-      counts.forEach(
-          (other, count) -> all.add(new Shared(one, other, count, least.getOrDefault(other, ""))));
-    }
-    all.sort(
-        Comparator.comparingInt(Shared::count)
-            .reversed()
-            .thenComparing(Shared::least, NaturalOrder.NATURAL));
-    Map<Integer, Integer> partner = new TreeMap<>();
-    Set<Integer> taken = new HashSet<>();
-    for (Shared shared : all) {
-      if (!partner.containsKey(shared.before()) && taken.add(shared.after())) {
-        partner.put(shared.before(), shared.after());
-      }
-    }
-    return partner;
-  }
-
-  private void lost(int net, int partner) {
+  /** What a net before was split into and lost. */
+  private void fate(Cluster cluster, int net) {
+    int heir = cluster.heir(net);
+    List<Integer> parts = new ArrayList<>(cluster.splitOff(net));
     Set<String> gone = new LinkedHashSet<>(before.pins(net));
-    gone.removeIf(pin -> partner >= 0 && after.netOf(pin) == partner);
+    gone.removeIf(pin -> heir >= 0 && after.netOf(pin) == heir);
+    if (!parts.isEmpty()) {
+      if (heir >= 0) {
+        parts.add(0, heir);
+      }
+      List<List<String>> pieces = pieces(after, parts, gone);
+      Set<String> told = told(after, parts, before.pins(net));
+      add(
+          NetChange.Kind.SPLIT,
+          List.of(own(before, before.pins(net))),
+          pieces,
+          own(before, List.copyOf(told)),
+          causes.in(before, net, after, parts(told, after)),
+          "The net of "
+              + named(own(before, before.pins(net)))
+              + " falls apart into "
+              + listed(pieces));
+      gone.removeAll(told);
+    }
     if (!gone.isEmpty()) {
-      lostPins(net, partner, gone);
+      Set<String> told = new LinkedHashSet<>(gone);
+      before.pins(net).stream()
+          .filter(pin -> heir >= 0 && after.netOf(pin) == heir)
+          .forEach(told::add);
+      List<String> pins = own(before, List.copyOf(gone));
+      String itself = "The net of " + named(own(before, before.pins(net)));
+      boolean whole = heir < 0 && parts.isEmpty();
+      add(
+          NetChange.Kind.LOST,
+          List.of(own(before, before.pins(net))),
+          heir < 0 ? List.of() : List.of(own(after, after.pins(heir))),
+          pins,
+          causes.in(before, net, after, parts(told, after)),
+          whole ? itself + " is no more" : itself + " loses " + named(pins));
     }
   }
 
-  private void lostPins(int net, int partner, Set<String> gone) {
-    Map<String, Integer> part = parts(before, net, after);
-    Causes.Found found = causes.in(before, net, after, part);
-    List<String> pins = own(before, List.copyOf(gone));
-    String sentence =
-        partner < 0
-            ? "The net of " + named(own(before, before.pins(net))) + " is no more"
-            : "The net of " + named(own(before, before.pins(net))) + " loses " + named(pins);
-    add(
-        NetChange.Kind.LOST,
-        List.of(own(before, before.pins(net))),
-        partner < 0 ? List.of() : List.of(own(after, after.pins(partner))),
-        pins,
-        found,
-        sentence + by(found));
-  }
-
-  private void gained(int partner, int net) {
+  /** What a net after was merged from and gained. */
+  private void origin(Cluster cluster, int net) {
+    int parent = cluster.parent(net);
+    List<Integer> parts = new ArrayList<>(cluster.mergedInto(net));
     Set<String> come = new LinkedHashSet<>(after.pins(net));
-    come.removeIf(pin -> partner >= 0 && before.netOf(pin) == partner);
-    if (!come.isEmpty()) {
-      gainedPins(partner, net, come);
+    come.removeIf(pin -> parent >= 0 && before.netOf(pin) == parent);
+    if (!parts.isEmpty()) {
+      if (parent >= 0) {
+        parts.add(0, parent);
+      }
+      List<List<String>> pieces = pieces(before, parts, come);
+      Set<String> told = told(before, parts, after.pins(net));
+      add(
+          NetChange.Kind.MERGED,
+          pieces,
+          List.of(own(after, after.pins(net))),
+          own(after, List.copyOf(told)),
+          causes.in(after, net, before, parts(told, before)),
+          "The nets of " + listed(pieces) + " become one");
+      come.removeAll(told);
     }
-  }
-
-  private void gainedPins(int partner, int net, Set<String> come) {
-    Map<String, Integer> part = parts(after, net, before);
-    Causes.Found found = causes.in(after, net, before, part);
-    List<String> pins = own(after, List.copyOf(come));
-    String sentence =
-        partner < 0
-            ? "There is a new net of " + named(pins)
-            : "The net of " + named(own(before, before.pins(partner))) + " gains " + named(pins);
-    add(
-        NetChange.Kind.GAINED,
-        partner < 0 ? List.of() : List.of(own(before, before.pins(partner))),
-        List.of(own(after, after.pins(net))),
-        pins,
-        found,
-        sentence + by(found));
+    if (!come.isEmpty()) {
+      Set<String> told = new LinkedHashSet<>(come);
+      after.pins(net).stream()
+          .filter(pin -> parent >= 0 && before.netOf(pin) == parent)
+          .forEach(told::add);
+      List<String> pins = own(after, List.copyOf(come));
+      boolean whole = parent < 0 && parts.isEmpty();
+      add(
+          NetChange.Kind.GAINED,
+          parent < 0 ? List.of() : List.of(own(before, before.pins(parent))),
+          List.of(own(after, after.pins(net))),
+          pins,
+          causes.in(after, net, before, parts(told, before)),
+          whole
+              ? "There is a new net of " + named(pins)
+              : "The net of "
+                  + named(parent < 0 ? pins : own(before, before.pins(parent)))
+                  + " gains "
+                  + named(pins));
+    }
   }
 
   private void add(
@@ -275,12 +133,33 @@ final class NetDifference {
       List<String> pins,
       Causes.Found found,
       String sentence) {
+    List<String> by = new ArrayList<>(found.wires());
+    by.addAll(found.contacts());
     changes.add(
-        new NetChange(kind, befores, afters, pins, found.wires(), found.contacts(), sentence));
+        new NetChange(
+            kind,
+            befores,
+            afters,
+            pins,
+            found.wires(),
+            found.contacts(),
+            sentence + (by.isEmpty() ? "." : ", by " + Series.and(by, NAMED) + ".")));
+  }
+
+  /** Of some pins, those that are in these nets on a side, or alone there. */
+  private static Set<String> told(Side side, List<Integer> nets, List<String> pins) {
+    Set<String> told = new LinkedHashSet<>();
+    for (String pin : pins) {
+      int net = side.netOf(pin);
+      if (nets.contains(net) || (net >= 0 && !side.joins(net))) {
+        told.add(pin);
+      }
+    }
+    return told;
   }
 
   /** The pins of these nets, and each of {@code pins} that is alone on that side. */
-  private static List<List<String>> pieces(Side side, List<Integer> nets, List<String> pins) {
+  private static List<List<String>> pieces(Side side, List<Integer> nets, Set<String> pins) {
     List<List<String>> pieces = new ArrayList<>();
     nets.forEach(net -> pieces.add(own(side, side.pins(net))));
     for (String pin : pins) {
@@ -293,24 +172,28 @@ final class NetDifference {
   }
 
   /** The net of each pin on the other side; a pin that it has not got is alone there. */
-  private static Map<String, Integer> parts(Side side, int net, Side other) {
+  private static Map<String, Integer> parts(Set<String> pins, Side other) {
     Map<String, Integer> parts = new LinkedHashMap<>();
     int alone = -1;
-    for (String pin : side.pins(net)) {
+    for (String pin : pins) {
       int its = other.netOf(pin);
       parts.put(pin, its >= 0 ? its : alone--);
     }
     return parts;
   }
 
-  private static String by(Causes.Found found) {
-    List<String> all = new ArrayList<>(found.wires());
-    all.addAll(found.contacts());
-    return all.isEmpty() ? "." : ", by " + Series.and(all, NAMED) + ".";
-  }
-
   private static List<String> own(Side side, List<String> labels) {
     return labels.stream().map(side::own).toList();
+  }
+
+  /** {@code A:1, A:2 | A:3}. */
+  private static String listed(List<List<String>> pieces) {
+    return pieces.stream()
+        .map(
+            pins ->
+                String.join(", ", pins.subList(0, Math.min(NAMED, pins.size())))
+                    + (pins.size() > NAMED ? " and " + (pins.size() - NAMED) + " more" : ""))
+        .collect(Collectors.joining(" | "));
   }
 
   private static String named(List<String> pins) {

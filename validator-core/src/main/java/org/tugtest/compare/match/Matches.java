@@ -31,7 +31,7 @@ public final class Matches {
   /** The things of a section in both, in natural order of their ids before. */
   public List<Match> in(String section) {
     SectionMatch found = sections.get(section);
-    return found == null ? List.of() : List.copyOf(found.matches());
+    return found == null ? List.of() : found.matches();
   }
 
   /** The ids of a section that are no more, in natural order. */

@@ -40,6 +40,12 @@ record Owner(
    * @param far what the other end names; null: nothing
    */
   record Contact(String cavity, String label, Wire wire, @Nullable Ref far) {
+    /** Whether it is likely the end of the same wire: same id, and same looks or far end. */
+    boolean speaksFor(Contact other) {
+      return wire.id().equals(other.wire.id())
+          && (label.equals(other.label) || (far != null && far.equals(other.far)));
+    }
+
     String farOwner() {
       return far == null ? "" : far.owner();
     }
@@ -47,11 +53,6 @@ record Owner(
     String farPin() {
       return far == null || far.pin() == null ? "" : far.pin();
     }
-  }
-
-  /** The wire ids in it. */
-  List<String> wires() {
-    return contacts.stream().map(contact -> contact.wire().id()).toList();
   }
 
   boolean sameSort(Owner other) {

@@ -2,11 +2,10 @@ package org.tugtest.compare.match;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.compare.entry.Renames;
 import org.tugtest.facts.Facts;
@@ -79,26 +78,39 @@ final class OwnerMatcher {
         take(one, other, "same id, with the same wires");
       } else if (one.mate() != null && one.mate().equals(other.mate())) {
         take(one, other, "same id, on the same mate");
+      } else if (one.sameSort(other) && (one.contacts().isEmpty() || other.contacts().isEmpty())) {
+        take(one, other, "same id, and nothing in it that tells otherwise");
       }
     }
   }
 
   private static boolean sharesWire(Owner one, Owner other) {
-    Set<String> wires = new HashSet<>(one.wires());
-    return other.wires().stream().anyMatch(wires::contains);
+    Map<String, List<Owner.Contact>> ids = new HashMap<>();
+    for (Owner.Contact contact : one.contacts()) {
+      ids.computeIfAbsent(contact.wire().id(), none -> new ArrayList<>()).add(contact);
+    }
+    return other.contacts().stream()
+        .anyMatch(
+            contact ->
+                ids.getOrDefault(contact.wire().id(), List.of()).stream()
+                    .anyMatch(old -> old.speaksFor(contact) || sameCavity(old, contact)));
+  }
+
+  private static boolean sameCavity(Owner.Contact one, Owner.Contact other) {
+    return !one.cavity().isEmpty() && one.cavity().equals(other.cavity());
   }
 
   private void byWireIds() {
     Votes votes = new Votes("holds the same wires");
     Map<String, String> afterAtPort = new HashMap<>();
-    Map<String, List<String>> afterOfWire = new HashMap<>();
+    Map<String, Map<Owner.Contact, String>> afterOfWire = new HashMap<>();
     for (Owner other : after.values()) {
       if (of(other).isFreeAfter(other.id())) {
-        other
-            .wires()
-            .forEach(
-                wire ->
-                    afterOfWire.computeIfAbsent(wire, none -> new ArrayList<>()).add(other.id()));
+        for (Owner.Contact contact : other.contacts()) {
+          afterOfWire
+              .computeIfAbsent(contact.wire().id(), none -> new LinkedHashMap<>())
+              .put(contact, other.id());
+        }
         if (other.port() != null) {
           afterAtPort.put(other.port(), other.id());
         }
@@ -109,8 +121,15 @@ final class OwnerMatcher {
         if (one.port() != null) {
           votes.add(one.id(), afterAtPort.get(one.port()));
         }
-        for (String wire : one.wires()) {
-          afterOfWire.getOrDefault(wire, List.of()).forEach(other -> votes.add(one.id(), other));
+        for (Owner.Contact contact : one.contacts()) {
+          afterOfWire
+              .getOrDefault(contact.wire().id(), Map.of())
+              .forEach(
+                  (end, other) -> {
+                    if (contact.speaksFor(end)) {
+                      votes.add(one.id(), other);
+                    }
+                  });
         }
       }
     }
@@ -118,7 +137,7 @@ final class OwnerMatcher {
       Owner one = Objects.requireNonNull(before.get(entry.getKey().before()));
       Owner other = Objects.requireNonNull(after.get(entry.getKey().after()));
       boolean samePort = one.port() != null && one.port().equals(other.port());
-      int most = Math.max(one.contacts().size(), other.contacts().size());
+      int most = most(one, other);
       int same = entry.getValue() - (samePort ? 1 : 0);
       if (one.sameSort(other) && (samePort || 2 * same >= most)) {
         take(one, other, samePort ? "in the same port" : "holds the same wires");
@@ -133,6 +152,8 @@ final class OwnerMatcher {
         Owner other = Objects.requireNonNull(after.get(id));
         if (Objects.equals(one.part(), other.part())) {
           take(one, other, one.splice() ? "same id" : "same id and housing");
+        } else if (2 * common(one, other) >= most(one, other)) {
+          take(one, other, "same id with most of the contents");
         }
       }
     }
@@ -151,7 +172,7 @@ final class OwnerMatcher {
       if (of(one).isFreeBefore(one.id()) && !one.implied()) {
         free.put(one.id(), one);
         for (Owner other : alike.getOrDefault(sort(one), List.of())) {
-          int most = Math.max(one.contacts().size(), other.contacts().size());
+          int most = most(one, other);
           int same = common(one, other);
           if (2 * same >= most && most > 0) {
             assignment.candidate(one.id(), other.id(), most - same);
@@ -170,6 +191,10 @@ final class OwnerMatcher {
   /** Owners are compared with those of their sort and of a near count of contacts alone. */
   private static String sort(Owner owner) {
     return owner.splice() + "|" + owner.part();
+  }
+
+  private static int most(Owner one, Owner other) {
+    return Math.max(one.contacts().size(), other.contacts().size());
   }
 
   private int common(Owner one, Owner other) {

@@ -2,22 +2,25 @@ package org.tugtest.compare.match;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.TreeSet;
+import java.util.Set;
+import org.tugtest.compare.entry.Renames;
 import org.tugtest.text.NaturalOrder;
 
 /** The things of one section while they are matched: each at most once on each side. */
 final class SectionMatch {
   private final String section;
-  private final Map<String, Match> byBefore = new TreeMap<>(NaturalOrder.NATURAL);
-  private final Map<String, Match> byAfter = new TreeMap<>(NaturalOrder.NATURAL);
-  private final TreeSet<String> before = new TreeSet<>(NaturalOrder.NATURAL);
-  private final TreeSet<String> after = new TreeSet<>(NaturalOrder.NATURAL);
+  private final Map<String, Match> byBefore = new HashMap<>();
+  private final Map<String, Match> byAfter = new HashMap<>();
+  private final Set<String> before = new LinkedHashSet<>();
+  private final Set<String> after = new LinkedHashSet<>();
 
+  /** Nothing is matched yet; the ids come in natural order. */
   SectionMatch(String section, Collection<String> before, Collection<String> after) {
     this.section = section;
     this.before.addAll(before);
@@ -68,17 +71,27 @@ final class SectionMatch {
     return Optional.ofNullable(byAfter.get(id));
   }
 
-  Collection<Match> matches() {
-    return Collections.unmodifiableCollection(byBefore.values());
+  /** In natural order of the ids before. */
+  List<Match> matches() {
+    List<Match> matches = new ArrayList<>(byBefore.values());
+    matches.sort(Comparator.comparing(Match::before, NaturalOrder.NATURAL));
+    return matches;
   }
 
-  /** The other id of each thing before; what is gone while its id lives on has none that can be. */
+  /**
+   * The other id of each thing that has one; what is gone while its id lives on has one that no
+   * thing can have.
+   */
   Map<String, String> forward() {
-    Map<String, String> ids = new TreeMap<>(NaturalOrder.NATURAL);
-    byBefore.values().forEach(match -> ids.put(match.before(), match.after()));
+    Map<String, String> ids = new HashMap<>();
+    for (Match match : byBefore.values()) {
+      if (match.renamed()) {
+        ids.put(match.before(), match.after());
+      }
+    }
     for (String id : before) {
       if (byAfter.containsKey(id) || after.contains(id)) {
-        ids.put(id, org.tugtest.compare.entry.Renames.gone(id));
+        ids.put(id, Renames.gone(id));
       }
     }
     return ids;

@@ -45,7 +45,14 @@ final class WireMatcher {
       }
     }
     alike("same ends, part and colour", this::looksBefore, this::looksAfter);
-    alike("same ends", id -> endsBefore(id).key(), id -> endsAfter(id).key());
+    alike(
+        "same ends and part",
+        id -> gauge(wireBefore(id), endsBefore(id), names),
+        id -> gauge(wireAfter(id), endsAfter(id), Renames.NONE));
+    alike(
+        "same ends and colour",
+        id -> colour(wireBefore(id), endsBefore(id)),
+        id -> colour(wireAfter(id), endsAfter(id)));
     for (String id : section.freeOnBoth()) {
       Wire one = wireBefore(id);
       Wire other = wireAfter(id);
@@ -81,12 +88,21 @@ final class WireMatcher {
     return endsAfter(id).key() + "|" + WireLabel.of(wireAfter(id), Renames.NONE);
   }
 
+  private static String gauge(Wire wire, WireEnds ends, Renames names) {
+    return WireLabel.hasGauge(wire) ? ends.key() + "|" + WireLabel.gauge(wire, names) : "";
+  }
+
+  private static String colour(Wire wire, WireEnds ends) {
+    return wire.colour() == null ? "" : ends.key() + "|" + wire.colour();
+  }
+
   /** Of several with one key, in natural order; wires without any end are like nothing. */
   private void alike(String why, Function<String, String> keyBefore, Function<String, String> key) {
     Map<String, List<String>> byKey = byKey(section.freeBefore(), keyBefore);
     for (String id : section.freeAfter()) {
-      List<String> same = byKey.get(key.apply(id));
-      if (same != null && !same.isEmpty() && !endsAfter(id).key().isBlank()) {
+      String its = key.apply(id);
+      List<String> same = byKey.get(its);
+      if (same != null && !same.isEmpty() && !its.isEmpty() && !endsAfter(id).key().isBlank()) {
         section.match(same.remove(0), id, why);
       }
     }
