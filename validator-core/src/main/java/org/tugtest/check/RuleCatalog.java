@@ -10,6 +10,18 @@ import org.tugtest.facts.KnownRules;
 import org.tugtest.rule.Rule;
 import org.tugtest.rule.RuleInfo;
 import org.tugtest.rule.Setting;
+import org.tugtest.rule.body.BendTooTight;
+import org.tugtest.rule.body.ClearanceSmall;
+import org.tugtest.rule.body.CoveringLoose;
+import org.tugtest.rule.body.CoveringMissing;
+import org.tugtest.rule.body.CoveringOverfilled;
+import org.tugtest.rule.body.FeedsNearSignals;
+import org.tugtest.rule.body.MaterialTooCool;
+import org.tugtest.rule.body.RouteBroken;
+import org.tugtest.rule.body.SpliceMisplaced;
+import org.tugtest.rule.body.SupportSpanLong;
+import org.tugtest.rule.body.WireTooLong;
+import org.tugtest.rule.body.WireTooShort;
 import org.tugtest.rule.connectors.CavityUnsealed;
 import org.tugtest.rule.connectors.CircuitCrossesOver;
 import org.tugtest.rule.connectors.ColourAmbiguous;
@@ -38,6 +50,7 @@ import org.tugtest.rule.load.FuseNearRating;
 import org.tugtest.rule.load.LoadBackfed;
 import org.tugtest.rule.load.LoadUnfed;
 import org.tugtest.rule.load.LoadWithoutReturn;
+import org.tugtest.rule.load.PairSplit;
 import org.tugtest.rule.load.ReferenceShifted;
 import org.tugtest.rule.load.ScreenMisearthed;
 import org.tugtest.rule.load.SensorEarthShared;
@@ -130,7 +143,20 @@ public final class RuleCatalog {
             new EarthSingle(),
             new ScreenMisearthed(),
             new BusMisterminated(),
-            new CoilUnsuppressed()));
+            new CoilUnsuppressed(),
+            new PairSplit(),
+            new RouteBroken(),
+            new WireTooShort(),
+            new WireTooLong(),
+            new BendTooTight(),
+            new CoveringOverfilled(),
+            new CoveringMissing(),
+            new CoveringLoose(),
+            new MaterialTooCool(),
+            new SupportSpanLong(),
+            new ClearanceSmall(),
+            new SpliceMisplaced(),
+            new FeedsNearSignals()));
   }
 
   /** These rules. Two of the same id are refused with an {@link IllegalArgumentException}. */

@@ -5,7 +5,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Why a wire has no route.
  *
- * @param text what is missing, with the ids; goes on after "W1 has no route:"
+ * @param text what is missing, with the ids; goes on after "W1 has no route:". For {@link
+ *     Why#OTHER_LOOM} the id of the segment
  * @param from where its first end stands, as far as that is known
  * @param to where its other end stands, as far as that is known
  * @param leg for {@link Why#BROKEN}: the two nodes between which there is no way; else null
@@ -26,6 +27,8 @@ public record NoRoute(
     NO_STAND("nothing says where an end of it stands"),
     /** The way depends on a segment that gives no length. */
     NO_LENGTH("a segment on its way gives no length"),
+    /** An end lies along a segment that belongs to another loom. */
+    OTHER_LOOM("an end of it lies on a segment of another loom"),
     /** There is no way. */
     BROKEN("no way along the layout joins its ends");
 

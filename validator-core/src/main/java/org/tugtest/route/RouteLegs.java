@@ -92,6 +92,14 @@ final class RouteLegs {
   private void draw(Wire wire, List<Stand> way) {
     LegWays its = legs(wire);
     List<LegWays.Leg> done = new ArrayList<>();
+    for (Stand stand : way) {
+      if (stand instanceof Stand.OnSegment on && !its.reaches(stand)) {
+        Stand end = way.get(way.size() - 1);
+        missing.put(
+            wire.id(), new NoRoute(NoRoute.Why.OTHER_LOOM, on.segment(), way.get(0), end, null));
+        return;
+      }
+    }
     for (int i = 1; i < way.size(); i++) {
       Stand from = way.get(i - 1);
       Stand to = way.get(i);

@@ -33,6 +33,7 @@ public final class Routes {
   private final Harness harness;
   private final Stands stands;
   private final Map<String, LoomWays> byLoom = new TreeMap<>();
+  private final Map<String, Gap> gapOf = new LinkedHashMap<>();
   private final Map<String, Route> routes = new LinkedHashMap<>();
   private final Map<String, NoRoute> missing = new LinkedHashMap<>();
 
@@ -56,9 +57,10 @@ public final class Routes {
     }
     legs.find();
     EndAllowances ends = new EndAllowances(harness, wiring, fitting, givenDefaults);
+    Gaps gaps = new Gaps(harness, all::ways);
     Map<String, Twist.Laid> laid = all.laid(legs, new Twist(harness, fitting.sizes()));
     for (Wire wire : harness.wires().values()) {
-      legs.missing(wire.id()).ifPresent(none -> all.missing.put(wire.id(), none));
+      legs.missing(wire.id()).ifPresent(none -> all.leave(wire, none, gaps));
       legs.of(wire.id())
           .ifPresent(
               drawn ->
@@ -67,6 +69,14 @@ public final class Routes {
                       all.route(wire, drawn, ends, laid.getOrDefault(wire.id(), Twist.Laid.NONE))));
     }
     return all;
+  }
+
+  private void leave(Wire wire, NoRoute none, Gaps gaps) {
+    missing.put(wire.id(), none);
+    NoRoute.Leg leg = none.leg();
+    if (leg != null) {
+      gapOf.put(wire.id(), gaps.between(loomOf(wire), leg.from(), leg.to()));
+    }
   }
 
   private Map<String, Twist.Laid> laid(RouteLegs legs, Twist twist) {
@@ -122,6 +132,11 @@ public final class Routes {
   /** Why a wire has no route; empty when it has one. */
   public Optional<NoRoute> missing(String wire) {
     return Optional.ofNullable(missing.get(wire));
+  }
+
+  /** What parts the ends of a wire; empty unless {@link NoRoute.Why#BROKEN} is why it has none. */
+  public Optional<Gap> gap(String wire) {
+    return Optional.ofNullable(gapOf.get(wire));
   }
 
   /** All routes by wire id, in natural order. */
