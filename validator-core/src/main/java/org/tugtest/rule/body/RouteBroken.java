@@ -92,13 +92,13 @@ public final class RouteBroken implements Rule {
         ledger.notJudged(subject, CUT);
       } else if (!facts.unread().isEmpty()) {
         ledger.notJudged(subject, Unjudged.UNREAD);
-      } else if (ledger.switchedOff(subject)) {
-        continue;
-      } else if (gap != null) {
-        gaps.computeIfAbsent(gap, key -> new ArrayList<>()).add(wire);
-      } else {
-        Foreign key = new Foreign(none.text(), Objects.requireNonNullElse(wire.loom(), ""));
-        foreign.computeIfAbsent(key, any -> new ArrayList<>()).add(wire);
+      } else if (!ledger.switchedOff(subject)) {
+        if (gap != null) {
+          gaps.computeIfAbsent(gap, key -> new ArrayList<>()).add(wire);
+        } else {
+          Foreign key = new Foreign(none.text(), Objects.requireNonNullElse(wire.loom(), ""));
+          foreign.computeIfAbsent(key, any -> new ArrayList<>()).add(wire);
+        }
       }
     }
     gaps.forEach((gap, wires) -> report(gap, wires, ledger));
