@@ -58,6 +58,8 @@ import org.tugtest.rule.load.SwitchOverloaded;
 import org.tugtest.rule.load.VoltageDropExcessive;
 import org.tugtest.rule.load.VoltsUnderLeast;
 import org.tugtest.rule.protection.FuseMissingUpstream;
+import org.tugtest.rule.protection.GaugeUnderFuse;
+import org.tugtest.rule.protection.ReturnUnderFuse;
 import org.tugtest.rule.written.CavityDoubled;
 import org.tugtest.rule.written.CavityUnknown;
 import org.tugtest.rule.written.DecisionOpen;
@@ -130,6 +132,8 @@ public final class RuleCatalog {
             new SpareCavitiesFew(),
             new ConnectorCouldMerge(),
             new FuseMissingUpstream(),
+            new GaugeUnderFuse(),
+            new ReturnUnderFuse(),
             new LoadUnfed(),
             new LoadWithoutReturn(),
             new VoltsUnderLeast(),

@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.tugtest.heat.AlongRoute;
+import org.tugtest.heat.Ampacities;
+import org.tugtest.heat.WireForms;
 import org.tugtest.model.Harness;
 import org.tugtest.network.ClosedTogether;
 import org.tugtest.network.Fitting;
@@ -53,6 +56,7 @@ public final class Facts {
     final Lazy<Bundles> bundles;
     final Lazy<Operating> operating;
     final Lazy<Protection> protection;
+    final Lazy<Ampacities> ampacity;
 
     Computed(ReadHarness read) {
       Harness harness = read.harness();
@@ -83,6 +87,12 @@ public final class Facts {
                       new WorkingResistances(harness, fitting.get(), routes.get().lengths()),
                       new AmbientTemperature(harness, wiring.get(), network.get())));
       protection = new Lazy<>(() -> Protection.of(harness, network.get(), together.get()));
+      ampacity =
+          new Lazy<>(
+              () ->
+                  new Ampacities(
+                      new WireForms(harness),
+                      new AlongRoute(harness, wiring.get(), routes.get(), bundles.get())));
     }
 
     /** The fields that {@code defaults} of the root writes. */
@@ -219,6 +229,11 @@ public final class Facts {
   /** What fuses keep wires and loads from. */
   public Protection protection() {
     return computed.protection.get();
+  }
+
+  /** The lasting currents that the wires stand, and how warm they get. */
+  public Ampacities ampacity() {
+    return computed.ampacity.get();
   }
 
   /** How the wires run along the layout. */

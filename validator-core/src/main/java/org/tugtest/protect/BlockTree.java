@@ -1,9 +1,12 @@
 package org.tugtest.protect;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
+import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
+import org.tugtest.network.Joined;
 import org.tugtest.network.Network;
 import org.tugtest.network.Point;
 import org.tugtest.network.Reach;
@@ -11,11 +14,13 @@ import org.tugtest.network.Reach;
 /**
  * What a reach takes, as blocks: a wire that all ways back to the starts pass, or all that lies on
  * rings together. From a point a simple way to the starts leads through every edge of each block
- * between it and them, and through no other.
+ * between it and them, and through no other. Points that a link or a bolt joins are one: metal does
+ * not come off, so that nothing has to find another way round it.
  */
 final class BlockTree {
   private static final int NONE = -1;
   private final Network network;
+  private final int[] nodeOf;
   private final Bridges trees;
   private final int[] blockOf;
   private final List<Integer> towards = new ArrayList<>();
@@ -23,18 +28,19 @@ final class BlockTree {
   /** The blocks of a reach from some points. */
   BlockTree(Network network, Reach reach, Collection<Point> starts) {
     this.network = network;
-    int root = network.points().size();
+    this.nodeOf = nodes(network, reach);
+    int root = Arrays.stream(nodeOf).max().orElse(-1) + 1;
     List<Integer> one = new ArrayList<>();
     List<Integer> other = new ArrayList<>();
     for (int i = 0; i < network.edges().size(); i++) {
       if (reach.takes(i)) {
-        one.add(network.index(network.edges().get(i).a()));
-        other.add(network.index(network.edges().get(i).b()));
+        one.add(node(network.edges().get(i).a()));
+        other.add(node(network.edges().get(i).b()));
       }
     }
     for (Point start : starts) {
       one.add(root);
-      other.add(network.index(start));
+      other.add(node(start));
     }
     trees = new Bridges(root + 1, array(one), array(other), root);
     blockOf = new int[root + 1];
@@ -49,6 +55,26 @@ final class BlockTree {
         blockOf[node] = blockOf[up];
       }
     }
+  }
+
+  private static int[] nodes(Network network, Reach reach) {
+    Joined joined = new Joined(network.points().size());
+    for (int i = 0; i < network.edges().size(); i++) {
+      Edge edge = network.edges().get(i);
+      if (reach.takes(i) && isMetal(edge)) {
+        joined.join(network.index(edge.a()), network.index(edge.b()));
+      }
+    }
+    return joined.numbered();
+  }
+
+  private static boolean isMetal(Edge edge) {
+    return edge instanceof Edge.OfBolt
+        || (edge instanceof Edge.OfElement inside && inside.element() instanceof Element.Link);
+  }
+
+  private int node(Point point) {
+    return nodeOf[network.index(point)];
   }
 
   private static int[] array(List<Integer> numbers) {
@@ -67,11 +93,13 @@ final class BlockTree {
 
   /** The first block on the way from a point to the starts; -1 for one that is not reached. */
   int block(Point point) {
-    return blockOf[network.index(point)];
+    return blockOf[node(point)];
   }
 
-  /** The block of an edge that the reach takes. */
+  /** The block of an edge that the reach takes; -1 when metal joins its ends. */
   int block(Edge edge) {
-    return blockOf[trees.later(network.index(edge.a()), network.index(edge.b()))];
+    int one = node(edge.a());
+    int other = node(edge.b());
+    return one == other ? NONE : blockOf[trees.later(one, other)];
   }
 }

@@ -50,7 +50,8 @@ final class FirstPieces {
 
   /** Whether a simple way from a source to a first fuse leads through an unfused wire. */
   boolean leads(Edge.OfWire wire) {
-    return unfused.reaches(wire.a()) && leading.get(Math.max(0, blocks.block((Edge) wire)));
+    int block = unfused.reaches(wire.a()) ? blocks.block((Edge) wire) : -1;
+    return block >= 0 && leading.get(block);
   }
 
   /** The ends of fuses that are reached without another fuse. */

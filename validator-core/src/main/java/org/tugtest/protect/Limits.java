@@ -12,7 +12,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.BinaryOperator;
-import java.util.function.DoubleBinaryOperator;
 import java.util.function.ToDoubleFunction;
 import org.tugtest.network.ClosedTogether;
 import org.tugtest.network.Edge;
@@ -39,17 +38,33 @@ final class Limits {
    * What came of it.
    *
    * @param feed the limit of each wire of the feed side, by its number in the network
-   * @param back what faults in loads can send through each block of the return side, in amperes
+   * @param back what faults in loads can send through each block of the return side
    */
-  record Found(Map<Integer, Limit> feed, List<Double> back) {
-    Found with(Found other, BinaryOperator<Limit> choice, DoubleBinaryOperator backChoice) {
+  record Found(Map<Integer, Limit> feed, List<Returned> back) {
+    Found with(
+        Found other, BinaryOperator<Limit> choice, BinaryOperator<Returned> choiceOfReturned) {
       Map<Integer, Limit> limits = new TreeMap<>(feed);
       other.feed.forEach((wire, limit) -> limits.merge(wire, limit, choice));
-      List<Double> amps = new ArrayList<>(back.size());
+      List<Returned> returned = new ArrayList<>(back.size());
       for (int i = 0; i < back.size(); i++) {
-        amps.add(backChoice.applyAsDouble(back.get(i), other.back.get(i)));
+        returned.add(choiceOfReturned.apply(back.get(i), other.back.get(i)));
       }
-      return new Found(limits, amps);
+      return new Found(limits, returned);
+    }
+  }
+
+  /**
+   * What faults in loads can send through a block.
+   *
+   * @param set how the movers stand then; those that are not in it make no difference
+   */
+  record Returned(double amps, Map<Integer, Integer> set) {
+    Returned orGreater(Returned other) {
+      return other.amps > amps ? other : this;
+    }
+
+    Returned orLess(Returned other) {
+      return other.amps < amps ? other : this;
     }
   }
 
@@ -90,7 +105,7 @@ final class Limits {
     Found least = all;
     for (int mover : turning) {
       Found one = greatest(settings(Set.of(mover)), rating);
-      least = least.with(one, Limit::orLess, Math::min);
+      least = least.with(one, Limit::orLess, Returned::orLess);
     }
     return least;
   }
@@ -100,7 +115,7 @@ final class Limits {
     Found greatest = run(settings.get(0), rating, new TreeSet<>());
     for (Map<Integer, Integer> setting : settings.subList(1, settings.size())) {
       Found one = run(setting, rating, new TreeSet<>());
-      greatest = greatest.with(one, Limit::orGreater, Math::max);
+      greatest = greatest.with(one, Limit::orGreater, Returned::orGreater);
     }
     return greatest;
   }
@@ -151,7 +166,10 @@ final class Limits {
         turning.add(together.mover(i));
       }
     }
-    return new Found(wires.limits(), new ReturnLimits(back, graph, sections).amps());
+    List<Returned> returned =
+        new ReturnLimits(back, graph, sections)
+            .amps().stream().map(amps -> new Returned(amps, set)).toList();
+    return new Found(wires.limits(), returned);
   }
 
   private FeedGraph graph(Map<Integer, Integer> set, ToDoubleFunction<Edge.OfElement> rating) {
@@ -171,9 +189,10 @@ final class Limits {
     return new FeedGraph(network, feed, rating);
   }
 
-  /** What bounds what faults can send through a block, and nearest to them. */
-  List<Edge.OfElement> cutBehind(int block, ToDoubleFunction<Edge.OfElement> rating) {
-    FeedGraph graph = graph(Map.of(), rating);
+  /** What bounds what faults can send through a block, nearest to them. */
+  List<Edge.OfElement> cutBehind(
+      int block, Map<Integer, Integer> set, ToDoubleFunction<Edge.OfElement> rating) {
+    FeedGraph graph = graph(set, rating);
     FaultFlow flow = new FaultFlow(graph, new SectionLimits(graph));
     ReturnLimits.add(flow, back.through(block), graph);
     return flow.cut();

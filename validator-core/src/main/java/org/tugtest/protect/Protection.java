@@ -37,6 +37,7 @@ public final class Protection {
   private final Map<String, Exposure> exposures = new TreeMap<>(NaturalOrder.NATURAL);
   private final Map<String, Exposure> returning = new TreeMap<>(NaturalOrder.NATURAL);
   private final Map<String, Integer> blocks = new TreeMap<>(NaturalOrder.NATURAL);
+  private final Map<String, Map<Integer, Integer>> standing = new TreeMap<>(NaturalOrder.NATURAL);
 
   private Protection(Harness harness, Network network, ClosedTogether together) {
     this.network = network;
@@ -63,7 +64,9 @@ public final class Protection {
             unlimited,
             (edge, from) -> !Sides.isFuse(edge) && forth.may(edge, from));
     back = Reach.from(network, together, minus, home);
-    tree = new ReturnTree(network, feed, unfused, back);
+    tree =
+        new ReturnTree(
+            network, feed, unfused, back, (from, to) -> ownSource(from, to, together, forth));
     firstPieces = new FirstPieces(network, unfused, unlimited, feed);
     limits = new Limits(network, together, plus, forth, tree);
     for (Edge edge : network.edges()) {
@@ -95,13 +98,29 @@ public final class Protection {
           exposures.put(id, new Exposure(wire, limit.amps(), sure.amps(), limit.cut(), way));
         }
         int block = back.takes(i) ? tree.blocks().block(wire) : -1;
-        if (block >= 0) {
+        if (block >= 0 && tree.used(block)) {
           blocks.put(id, block);
-          double amps = most.back().get(block);
-          returning.put(id, new Exposure(wire, amps, least.back().get(block), List.of(), null));
+          Limits.Returned returned = most.back().get(block);
+          standing.put(id, returned.set());
+          double sure = least.back().get(block).amps();
+          returning.put(id, new Exposure(wire, returned.amps(), sure, List.of(), null));
         }
       }
     }
+  }
+
+  /** Whether these are the pins of a source, and no other source feeds the first. */
+  private boolean ownSource(Point plus, Point minus, ClosedTogether together, Reach.Step forth) {
+    List<Point> others = new ArrayList<>();
+    boolean own = false;
+    for (Edge.OfElement source : network.sources()) {
+      boolean here = source.a().equals(plus) && source.b().equals(minus);
+      own |= here;
+      if (!here) {
+        others.add(source.a());
+      }
+    }
+    return own && !Reach.from(network, together, others, forth).reaches(plus);
   }
 
   private double rating(Edge.OfElement fuse, double whenUnknown) {
@@ -174,15 +193,21 @@ public final class Protection {
   }
 
   /**
-   * What faults inside loads can send through a wire of the return side: nothing where no load with
-   * a fuse returns through it, and without the fuses, which {@link #fusesBehind} names. Empty for
-   * any other wire.
+   * What faults inside loads can send through a wire of the return side, loads without a fuse left
+   * out; its fuses are named by {@link #fusesBehind}. Empty for a wire that no load returns
+   * through.
    */
   public Optional<Exposure> returning(String wire) {
     return Optional.ofNullable(returning.get(wire));
   }
 
-  /** All wires of the return side, in natural order of their ids. */
+  /** Whether all loads that return through a wire are without a fuse. */
+  public boolean returnsUnfusedAlone(String wire) {
+    Integer block = blocks.get(wire);
+    return block != null && !tree.usedByFused(block);
+  }
+
+  /** All wires through which loads return, in natural order of their ids. */
   public List<Exposure> returning() {
     return List.copyOf(returning.values());
   }
@@ -192,7 +217,10 @@ public final class Protection {
     Integer block = blocks.get(wire);
     return block == null
         ? List.of()
-        : limits.cutBehind(block, fuse -> rating(fuse, Double.POSITIVE_INFINITY));
+        : limits.cutBehind(
+            block,
+            standing.getOrDefault(wire, Map.of()),
+            fuse -> rating(fuse, Double.POSITIVE_INFINITY));
   }
 
   /** The loads and coils that return through a wire, each once. */

@@ -1,7 +1,9 @@
 package org.tugtest.protect;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
+import java.util.function.BiPredicate;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
 import org.tugtest.network.Network;
@@ -10,12 +12,15 @@ import org.tugtest.network.Reach;
 
 /**
  * Which loads and coils return through which block of the return side. What lies between the very
- * pins of a source returns through nothing.
+ * pins of a source and is fed by no other returns through nothing.
  */
 final class ReturnTree {
   private final Network network;
   private final BlockTree blocks;
+  private final BiPredicate<Point, Point> ownSource;
   private final List<List<Draw>> draws = new ArrayList<>();
+  private final BitSet fused = new BitSet();
+  private final BitSet any = new BitSet();
 
   /**
    * A load or coil that returns through a block.
@@ -25,9 +30,16 @@ final class ReturnTree {
    */
   record Draw(Edge.OfElement load, int feed, boolean unfused) {}
 
-  /** The tree of a network; sides as they are without shorts. */
-  ReturnTree(Network network, Reach feed, Reach unfused, Reach back) {
+  /**
+   * The tree of a network; sides as they are without shorts.
+   *
+   * @param ownSource whether a point is the plus and another the minus of a source and the first is
+   *     fed by no other
+   */
+  ReturnTree(
+      Network network, Reach feed, Reach unfused, Reach back, BiPredicate<Point, Point> ownSource) {
     this.network = network;
+    this.ownSource = ownSource;
     this.blocks =
         new BlockTree(network, back, network.sources().stream().map(Edge.OfElement::b).toList());
     for (int i = 0; i < blocks.blocks(); i++) {
@@ -39,6 +51,16 @@ final class ReturnTree {
         add(load, load.b(), load.a(), feed, unfused, back);
       }
     }
+    for (int block = blocks.blocks() - 1; block >= 0; block--) {
+      int next = blocks.towards(block);
+      boolean own = draws.get(block).stream().anyMatch(draw -> !draw.unfused());
+      fused.set(block, fused.get(block) || own);
+      any.set(block, any.get(block) || !draws.get(block).isEmpty());
+      if (next >= 0) {
+        fused.set(next, fused.get(next) || fused.get(block));
+        any.set(next, any.get(next) || any.get(block));
+      }
+    }
   }
 
   private static boolean draws(Element element) {
@@ -47,9 +69,7 @@ final class ReturnTree {
 
   private void add(
       Edge.OfElement load, Point from, Point to, Reach feed, Reach unfused, Reach back) {
-    boolean selfContained =
-        network.sources().stream()
-            .anyMatch(source -> source.a().equals(from) && source.b().equals(to));
+    boolean selfContained = ownSource.test(from, to);
     if (!selfContained && feed.reaches(from) && back.reaches(to) && blocks.block(to) >= 0) {
       draws.get(blocks.block(to)).add(new Draw(load, network.index(from), unfused.reaches(from)));
     }
@@ -63,6 +83,16 @@ final class ReturnTree {
   /** What returns through the points of a block and through no block before it. */
   List<Draw> own(int block) {
     return draws.get(block);
+  }
+
+  /** Whether anything returns through a block. */
+  boolean used(int block) {
+    return any.get(block);
+  }
+
+  /** Whether anything that has a fuse returns through a block. */
+  boolean usedByFused(int block) {
+    return fused.get(block);
   }
 
   /** Everything that returns through a block. */

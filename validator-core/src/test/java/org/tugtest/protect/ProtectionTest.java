@@ -278,7 +278,9 @@ class ProtectionTest {
     assertThat(back(car, "R2")).isEqualTo(15);
     assertThat(back(car, "R3")).as("its load has no fuse: another rule's matter").isZero();
     assertThat(back(car, "R4")).isEqualTo(25);
-    assertThat(back(car, "R5")).as("leads nowhere").isZero();
+    assertThat(car.returnsUnfusedAlone("R3")).isTrue();
+    assertThat(car.returnsUnfusedAlone("R4")).isFalse();
+    assertThat(car.returning("R5")).as("leads nowhere").isEmpty();
     assertThat(car.fusesBehind("R4")).extracting(Edge::text).containsExactly("F1.f", "F2.f");
     assertThat(car.loadsBehind("R4", false)).extracting(Edge::text).containsExactly("L.l", "M.l");
     assertThat(car.returning("W1")).isEmpty();
@@ -301,6 +303,32 @@ class ProtectionTest {
     assertThat(back(car, "R1")).isEqualTo(15);
     assertThat(back(car, "R3")).isEqualTo(20);
     assertThat(car.fusesBehind("R3")).extracting(Edge::text).containsExactly("F0.f");
+  }
+
+  @Test
+  void ringOfReturnWiresCarriesTheWholeInEachButMetalLeavesNothingToThem() {
+    String block =
+        "\"BLOCK\": {\"elements\": {\"l\": {\"kind\": \"link\", \"a\": \"g1\", \"b\": \"g2\"}}}";
+    Protection car =
+        of(
+            all(battery("B"), fuse("F1", 10), fuse("F2", 15), load("L"), load("M"), block),
+            all(
+                wire("W1", "B:+", "F1:in"),
+                wire("W2", "B:+", "F2:in"),
+                wire("W3", "F1:out", "L:1"),
+                wire("W4", "F2:out", "M:1"),
+                wire("R1", "L:2", "BLOCK:g1"),
+                wire("R2", "L:2", "BLOCK:g2"),
+                wire("R3", "M:2", "BLOCK:g2"),
+                wire("R4", "BLOCK:g1", "B:-"),
+                wire("R5", "BLOCK:g1", "B:-"),
+                wire("R6", "BLOCK:g1", "BLOCK:g2")));
+    assertThat(back(car, "R1")).as("M returns through the block").isEqualTo(10);
+    assertThat(back(car, "R2")).isEqualTo(10);
+    assertThat(back(car, "R3")).isEqualTo(15);
+    assertThat(back(car, "R4")).isEqualTo(25);
+    assertThat(back(car, "R5")).isEqualTo(25);
+    assertThat(car.returning("R6")).as("beside metal").isEmpty();
   }
 
   private static double back(Protection protection, String wire) {

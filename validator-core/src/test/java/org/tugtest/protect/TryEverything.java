@@ -59,6 +59,17 @@ final class TryEverything {
     return fed(Set.of(), 0).get(pin) || fed(Set.of(), 1).get(pin);
   }
 
+  /** Whether a load lies between the pins of sources and nothing else feeds it. */
+  boolean fedByItsOwnSourceAlone(RandomCar.Link load) {
+    Set<RandomCar.Link> own = new HashSet<>();
+    for (RandomCar.Link source : car.of("source")) {
+      if (source.a() == load.a() && source.b() == load.b()) {
+        own.add(source);
+      }
+    }
+    return !own.isEmpty() && !fed(own, 0).get(load.a()) && !fed(own, 1).get(load.a());
+  }
+
   /** The pins that sources reach without what is out. */
   BitSet fed(Set<RandomCar.Link> out, int position) {
     BitSet fed = new BitSet();
@@ -113,9 +124,7 @@ final class TryEverything {
     for (RandomCar.Link link : car.of("wire")) {
       if (link.a() == at || link.b() == at) {
         int next = link.a() == at ? link.b() : link.a();
-        if (!passed[next]
-            && !minus[at]
-            && walk(next, wire, through || link.equals(wire), passed, minus)) {
+        if (!passed[next] && walk(next, wire, through || link.equals(wire), passed, minus)) {
           return true;
         }
       }

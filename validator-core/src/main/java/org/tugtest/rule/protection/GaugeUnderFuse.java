@@ -1,0 +1,90 @@
+package org.tugtest.rule.protection;
+
+import org.tugtest.facts.Facts;
+import org.tugtest.finding.Level;
+import org.tugtest.protect.Exposure;
+import org.tugtest.rule.Heading;
+import org.tugtest.rule.Ledger;
+import org.tugtest.rule.Rule;
+import org.tugtest.rule.RuleInfo;
+import org.tugtest.rule.Settings;
+
+/** The fuses before a wire let more through for ever than it stands. */
+public final class GaugeUnderFuse implements Rule {
+  static final String BASIS =
+      """
+      What a wire stands is the heat balance of the wire alone in still air (Churchill and Chu
+      1975 for the air, emissivity 0.9, IEC 60287-2-1 for the insulation), which meets published
+      tables within 12 %, times the factor of the MIL-W-5088L chart for its number of neighbours
+      with the bundle used to 20 % of its capacity (FAA AC 43.13-1B table 11-9 takes the same).
+      Past 20 wires the chart's value is from memory and makes a warning only. 1.35 times for 600 s:
+      makers' limits of ISO 8820-3 blades. 25 K over its class: common practice.
+      """;
+
+  private static final RuleInfo INFO =
+      RuleInfo.of("gauge-under-fuse", Heading.PROTECTION, Level.ERROR)
+          .summary("the fuses before a wire let more through than it stands")
+          .subjects("wires on the feed side")
+          .looksFor(
+              """
+              A wire through which more can flow for ever, without any fuse opening, than makes its
+              conductor as hot as its class. What can flow is the greatest flow from all sources to
+              either of its ends with the wire taken out, with the ratings of fuses and the "maxA"
+              of self-limiting sources as bounds: on a tree the least fuse upstream, with parallel
+              fuses their sum, on a ring the greater of what comes from either side. Besides, a
+              warning: a blade fuse may hold 1.35 times its rating for ten minutes, and the wire
+              then gets hotter than 25 K over its class. A wire without an area, one that no fuse
+              limits and one behind a fuse without a rating are not judged.
+              """)
+          .why(
+              """
+              The fuse is there for the wire. When it is too big, a half short or one load too many
+              heats the wire and all its neighbours until the insulation runs, and no fuse opens.
+              """)
+          .remedy(
+              """
+              Take the next larger wire, or the next smaller fuse if the loads allow it. The finding
+              names both.
+              """)
+          .basis(BASIS)
+          .failing(
+              """
+              {"format": 1, "sketch": true,
+               "devices": {
+                 "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-"}}},
+                 "FB": {"elements": {"f1": {"kind": "fuse", "a": "in", "b": "1", "ratingA": 30}}},
+                 "LAMP": {"elements": {"bulb": {"kind": "load", "a": "1", "b": "2", "watts": 35}}}},
+               "wires": {"W1": {"from": "BAT:+", "to": "FB:in", "areaMm2": 6},
+                         "W2": {"from": "FB:1", "to": "LAMP:1", "areaMm2": 0.5},
+                         "W3": {"from": "LAMP:2", "to": "BAT:-", "areaMm2": 4}}}
+              """)
+          .passing(
+              """
+              {"format": 1, "sketch": true,
+               "devices": {
+                 "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-"}}},
+                 "FB": {"elements": {"f1": {"kind": "fuse", "a": "in", "b": "1", "ratingA": 5}}},
+                 "LAMP": {"elements": {"bulb": {"kind": "load", "a": "1", "b": "2", "watts": 35}}}},
+               "wires": {"W1": {"from": "BAT:+", "to": "FB:in", "areaMm2": 6},
+                         "W2": {"from": "FB:1", "to": "LAMP:1", "areaMm2": 0.5},
+                         "W3": {"from": "LAMP:2", "to": "BAT:-", "areaMm2": 0.5}}}
+              """)
+          .build();
+
+  @Override
+  public RuleInfo info() {
+    return INFO;
+  }
+
+  @Override
+  public void judge(Facts facts, Settings settings, Ledger ledger) {
+    Gauge gauge = new Gauge(facts, ledger);
+    for (Exposure exposure : facts.protection().exposures()) {
+      if (exposure.unbounded()) {
+        ledger.notJudged(exposure.wire().subject(), "no fuse is before it");
+      } else {
+        gauge.judgeFeed(exposure);
+      }
+    }
+  }
+}

@@ -1,0 +1,85 @@
+package org.tugtest.rule.protection;
+
+import org.tugtest.facts.Facts;
+import org.tugtest.finding.Level;
+import org.tugtest.protect.Exposure;
+import org.tugtest.protect.Protection;
+import org.tugtest.rule.Heading;
+import org.tugtest.rule.Ledger;
+import org.tugtest.rule.Rule;
+import org.tugtest.rule.RuleInfo;
+import org.tugtest.rule.Settings;
+
+/** Faults in loads can send more through a return wire for ever than it stands. */
+public final class ReturnUnderFuse implements Rule {
+  private static final RuleInfo INFO =
+      RuleInfo.of("return-under-fuse", Heading.PROTECTION, Level.ERROR)
+          .summary("faults in loads can send more through a return wire than it stands")
+          .subjects("wires through which loads return")
+          .looksFor(
+              """
+              A wire on the way from loads back to the minus of a source through which more can flow
+              for ever than makes its conductor as hot as its class, when the loads that return
+              through it fail inside. What can flow is the greatest flow from all sources into the
+              feeds of all these loads together, with the ratings of fuses as bounds. A load returns
+              through a wire when a simple way from its return pin to a minus leads through it; links
+              and bolted metal carry what they join, so that no wire beside them has to. Loads
+              without a fuse are left out: they have a finding of their own. Besides, a warning: the
+              greatest of these fuses may hold 1.35 times its rating for ten minutes, and the wire
+              then gets hotter than 25 K over its class.
+              """)
+          .why(
+              """
+              A motor that fails inside sends what its fuse holds through its earth lead. An earth
+              lead thinner than the feed burns while the fuse stays whole, and a common earth wire
+              carries the faults of all that hangs on it.
+              """)
+          .remedy(
+              """
+              Make the earth lead as thick as the feed, or fit smaller fuses, or give the loads
+              earths of their own. The finding names what would do.
+              """)
+          .basis(GaugeUnderFuse.BASIS)
+          .failing(
+              """
+              {"format": 1, "sketch": true,
+               "devices": {
+                 "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-"}}},
+                 "FB": {"elements": {"f1": {"kind": "fuse", "a": "in", "b": "1", "ratingA": 30}}},
+                 "FAN": {"elements": {"m": {"kind": "load", "a": "1", "b": "2", "amps": 18}}}},
+               "wires": {"W1": {"from": "BAT:+", "to": "FB:in", "areaMm2": 6},
+                         "W2": {"from": "FB:1", "to": "FAN:1", "areaMm2": 4},
+                         "W3": {"from": "FAN:2", "to": "BAT:-", "areaMm2": 0.5}}}
+              """)
+          .passing(
+              """
+              {"format": 1, "sketch": true,
+               "devices": {
+                 "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-"}}},
+                 "FB": {"elements": {"f1": {"kind": "fuse", "a": "in", "b": "1", "ratingA": 30}}},
+                 "FAN": {"elements": {"m": {"kind": "load", "a": "1", "b": "2", "amps": 18}}}},
+               "wires": {"W1": {"from": "BAT:+", "to": "FB:in", "areaMm2": 6},
+                         "W2": {"from": "FB:1", "to": "FAN:1", "areaMm2": 4},
+                         "W3": {"from": "FAN:2", "to": "BAT:-", "areaMm2": 4}}}
+              """)
+          .build();
+
+  @Override
+  public RuleInfo info() {
+    return INFO;
+  }
+
+  @Override
+  public void judge(Facts facts, Settings settings, Ledger ledger) {
+    Gauge gauge = new Gauge(facts, ledger);
+    Protection protection = facts.protection();
+    for (Exposure exposure : protection.returning()) {
+      String wire = exposure.wire().wire().id();
+      if (protection.returnsUnfusedAlone(wire)) {
+        ledger.notJudged(exposure.wire().subject(), "only loads without a fuse return through it");
+      } else {
+        gauge.judgeReturn(exposure);
+      }
+    }
+  }
+}

@@ -1,0 +1,116 @@
+package org.tugtest.rule.protection;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.tugtest.rule.protection.Bench.all;
+import static org.tugtest.rule.protection.Bench.fuse;
+import static org.tugtest.rule.protection.Bench.wire;
+
+import org.junit.jupiter.api.Test;
+import org.tugtest.finding.Finding;
+import org.tugtest.finding.Level;
+import org.tugtest.rule.Judged;
+
+class ReturnUnderFuseTest {
+  private static String load(String id) {
+    return "\"%s\": {\"elements\": {\"m\": {\"kind\": \"load\", \"a\": \"1\", \"b\": \"2\"}}}"
+        .formatted(id);
+  }
+
+  private static Judged judged(String devices, String wires, String... more) {
+    return Bench.judged(new ReturnUnderFuse(), devices, wires, more);
+  }
+
+  private static Judged earthOf(double areaMm2) {
+    return judged(
+        all(fuse("FB", 30), load("FAN")),
+        all(
+            wire("W1", "BAT:+", "FB:in", 25),
+            wire("W2", "FB:1", "FAN:1", 4),
+            wire("W3", "FAN:2", "BAT:-", areaMm2)));
+  }
+
+  @Test
+  void earthAsThickAsTheFeedIsFine() {
+    assertThat(earthOf(4).messages()).isEmpty();
+    assertThat(earthOf(4).coverage().judged()).isEqualTo(1);
+    assertThat(earthOf(4).coverage().subjects()).isEqualTo(1);
+  }
+
+  @Test
+  void thinEarthIsFoundWithItsLoadAndFuse() {
+    Judged judged = earthOf(0.5);
+    assertThat(judged.messages())
+        .containsExactly(
+            "wire W3 stands 12.4 A, but a fault in FAN.m can send 30 A through it, as FB.f (30 A)"
+                + " allows");
+    assertThat(judged.findings().get(0).level()).isEqualTo(Level.ERROR);
+    assertThat(judged.subjects()).containsExactly("wires/W3");
+    assertThat(judged.findings().get(0).remedy()).startsWith("make W3 at least 2.5 mm2");
+  }
+
+  @Test
+  void commonEarthTakesAllItsLoadsTogether() {
+    Judged judged =
+        judged(
+            all(fuse("F1", 10), fuse("F2", 15), load("L"), load("M")),
+            all(
+                wire("W1", "BAT:+", "F1:in", 25),
+                wire("W2", "BAT:+", "F2:in", 25),
+                wire("W3", "F1:1", "L:1", 2.5),
+                wire("W4", "F2:1", "M:1", 2.5),
+                wire("R1", "L:2", "S", 1.5),
+                wire("R2", "M:2", "S", 1.5),
+                wire("R3", "S", "BAT:-", 1)));
+    assertThat(judged.messages())
+        .containsExactly(
+            "wire R3 stands 19 A, but faults in L.m and M.m can send 25 A through it, as F1.f (10"
+                + " A) and F2.f (15 A) allow");
+  }
+
+  @Test
+  void loadsWithoutAFuseAreLeftOut() {
+    Judged judged =
+        judged(
+            load("STR"), all(wire("W1", "BAT:+", "STR:1", 35), wire("W2", "STR:2", "BAT:-", 0.5)));
+    assertThat(judged.messages()).isEmpty();
+    assertThat(judged.coverage().missing())
+        .containsOnlyKeys("only loads without a fuse return through it");
+  }
+
+  @Test
+  void lowSideSwitchedWireIsAReturnWireAndASignalWireIsNone() {
+    Judged judged =
+        judged(
+            all(
+                fuse("FB", 30),
+                load("INJ"),
+                "\"ECU\": {\"elements\": {\"d\": {\"kind\": \"contact\", \"a\": \"o\", \"b\":"
+                    + " \"g\"}}}",
+                "\"SEN\": {\"pins\": {\"1\": {}}}"),
+            all(
+                wire("W1", "BAT:+", "FB:in", 25),
+                wire("W2", "FB:1", "INJ:1", 4),
+                wire("W3", "INJ:2", "ECU:o", 0.5),
+                wire("W4", "ECU:g", "BAT:-", 4),
+                wire("W5", "SEN:1", "ECU:g", 0.35)));
+    assertThat(judged.subjects()).containsExactly("wires/W3");
+    assertThat(judged.coverage().subjects()).isEqualTo(2);
+  }
+
+  @Test
+  void heldOverloadIsAWarning() {
+    Judged judged =
+        judged(
+            all(fuse("FB", 10), load("FAN")),
+            all(
+                wire("W1", "BAT:+", "FB:in", 25),
+                wire("W2", "FB:1", "FAN:1", 4),
+                wire("W3", "FAN:2", "BAT:-", 0.35)),
+            "\"defaults\": {\"ambientC\": 36}");
+    assertThat(judged.findings())
+        .singleElement()
+        .extracting(Finding::level)
+        .isEqualTo(Level.WARNING);
+    assertThat(judged.messages().get(0)).endsWith("(a fault in FAN.m can send it through)");
+  }
+}
