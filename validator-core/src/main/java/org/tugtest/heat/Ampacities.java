@@ -47,8 +47,8 @@ public final class Ampacities {
 
   /**
    * The temperature that a wire's conductor comes to rest at under a lasting current, in the
-   * hottest piece of its way; empty when it does not under {@link FreeAir#HOTTEST_C}, or its
-   * size is not known.
+   * hottest piece of its way; empty when it does not under {@link FreeAir#HOTTEST_C}, or its size
+   * is not known.
    */
   public OptionalDouble steadyCelsius(Wire wire, double amps) {
     WireForm form = forms.of(wire).orElse(null);
@@ -96,8 +96,7 @@ public final class Ampacities {
     double free =
         known.computeIfAbsent(
             new Alone(form, around.ambientC().value()),
-            alone ->
-                FreeAir.amps(alone.form().insulated(), alone.form().maxC(), alone.ambientC()));
+            alone -> FreeAir.amps(alone.form().insulated(), alone.form().maxC(), alone.ambientC()));
     Cited factor = factor(around);
     Cited sure =
         factor.basis() == Basis.MEMORY

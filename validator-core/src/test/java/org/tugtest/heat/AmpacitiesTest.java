@@ -41,13 +41,13 @@ class AmpacitiesTest {
   void everySizeOfTheTablesHasAnAmpacityThatGrowsWithIt() {
     double before = 0;
     for (String area :
-        "0.05 0.13 0.22 0.35 0.5 0.75 1 1.5 2 2.5 4 6 10 16 25 35 50 95 120 240".split(" ")) {
+        "0.05 0.13 0.22 0.35 0.5 0.75 1 1.5 2 2.5 4 6 10 16 25 35 50 95 120 240".split(" ", -1)) {
       double amps = amps(", \"areaMm2\": " + area);
       assertThat(amps).as(area).isGreaterThan(before);
       before = amps;
     }
     before = 0;
-    for (String awg : "30 26 24 22 20 18 16 14 12 10 8 6 4 2 1/0 4/0".split(" ")) {
+    for (String awg : "30 26 24 22 20 18 16 14 12 10 8 6 4 2 1/0 4/0".split(" ", -1)) {
       double amps = amps(", \"awg\": \"" + awg + "\"");
       assertThat(amps).as(awg).isGreaterThan(before);
       before = amps;

@@ -178,9 +178,9 @@ final class HarnessJson {
           .number("routedMm", route == null ? null : tenths(route.routedMm()))
           .number("cutMm", wire.cutMm() == null ? cut : wire.cutMm())
           .number("milliohm20", null)
-          .number("ampacityA", null)
-          .number("limitA", null)
-          .flag("unbounded", null)
+          .number("ampacityA", WireProtection.ampacityA(harness.facts(), wire))
+          .number("limitA", WireProtection.limitA(harness.facts(), wire))
+          .flag("unbounded", WireProtection.unbounded(harness.facts(), wire))
           .end();
     }
     json.end();

@@ -45,7 +45,8 @@ class GaugeUnderFuseTest {
     assertThat(finding.basis()).isEqualTo(Basis.COMMON_PRACTICE);
     assertThat(finding.subjects()).hasToString("[wires/W2, devices/FB.f]");
     assertThat(finding.remedy())
-        .isEqualTo("make W2 at least 2.5 mm2, or fit 10 A at most in FB.f, if its loads allow that");
+        .isEqualTo(
+            "make W2 at least 2.5 mm2, or fit 10 A at most in FB.f, if its loads allow that");
     assertThat(finding.details())
         .containsExactly(
             "it stands 12.4 A alone in still air of 40 °C, its neighbours not being known",
