@@ -1,6 +1,7 @@
 package org.tugtest.rule.load;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import org.jgrapht.alg.util.UnionFind;
@@ -97,6 +98,13 @@ final class Live {
   /** What all points that are joined to this one have in common. */
   Point group(Point point) {
     return joined.find(point);
+  }
+
+  /** Whether any cavity among {@code others} is joined to a point. */
+  boolean joins(Point point, Collection<Point> others) {
+    Point group = group(point);
+    return others.stream()
+        .anyMatch(other -> other.kind() == Point.Kind.CAVITY && group(other).equals(group));
   }
 
   /** What stops a way that begins at a point: contacts that are open and ways without a fuse. */

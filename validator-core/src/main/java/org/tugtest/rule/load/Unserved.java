@@ -21,6 +21,8 @@ import org.tugtest.text.Series;
  */
 final class Unserved {
   private static final int STATES = 4;
+  private static final String UNKNOWN =
+      "its way leads into a connector of which the sketch says no more";
   private final String rule;
   private final BiPredicate<Live, Edge.OfElement> lacks;
   private final BiFunction<Live, Edge.OfElement, Point> end;
@@ -64,12 +66,25 @@ final class Unserved {
           }
         }
       }
-      if (!lack.in().isEmpty()) {
+      if (leadsIntoTheUnknown(facts, lack)) {
+        ledger.notJudged(user.subject(), UNKNOWN);
+      } else if (!lack.in().isEmpty()) {
         ledger.finding(finding(lack, causes, what, remedy));
       } else if (wanted) {
         ledger.fine();
       }
     }
+  }
+
+  /**
+   * Whether the way ends in a connector that a sketch only names: what lies behind it is not said.
+   */
+  private static boolean leadsIntoTheUnknown(Facts facts, Lack lack) {
+    if (lack.in().isEmpty() || facts.wiring().implied().isEmpty()) {
+      return false;
+    }
+    return lack.in().entrySet().stream()
+        .allMatch(entry -> entry.getKey().joins(entry.getValue(), facts.wiring().implied()));
   }
 
   private static boolean isUser(Edge.OfElement edge) {

@@ -81,4 +81,22 @@ class LoadUnfedTest {
     assertThat(judged.findings()).isEmpty();
     assertThat(judged.coverage().notJudged()).isEqualTo(1);
   }
+
+  @Test
+  void aWayIntoAConnectorThatASketchOnlyNamesIsNotJudged() {
+    Judged judged =
+        Judged.of(
+            new LoadUnfed(),
+            """
+            {"format": 1, "sketch": true,
+             "devices": {
+               "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+               "LAMP": {"elements": {"led": {"kind": "load", "a": "1", "b": "2", "amps": 1}}}},
+             "wires": {"W1": {"from": "BAT:+", "to": "SW:1"}, "W2": {"from": "SW:2", "to": "LAMP:1"},
+                       "W3": {"from": "LAMP:2", "to": "BAT:-"}}}
+            """);
+    assertThat(judged.findings()).isEmpty();
+    assertThat(judged.coverage().missing().keySet())
+        .containsExactly("its way leads into a connector of which the sketch says no more");
+  }
 }
