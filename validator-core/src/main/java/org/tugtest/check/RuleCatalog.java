@@ -47,6 +47,7 @@ import org.tugtest.rule.load.CoilUnsuppressed;
 import org.tugtest.rule.load.ContactWeldsOnInrush;
 import org.tugtest.rule.load.EarthSingle;
 import org.tugtest.rule.load.FuseNearRating;
+import org.tugtest.rule.load.GaugeUnderLoad;
 import org.tugtest.rule.load.LoadBackfed;
 import org.tugtest.rule.load.LoadUnfed;
 import org.tugtest.rule.load.LoadWithoutReturn;
@@ -134,6 +135,7 @@ public final class RuleCatalog {
             new FuseMissingUpstream(),
             new GaugeUnderFuse(),
             new ReturnUnderFuse(),
+            new GaugeUnderLoad(),
             new LoadUnfed(),
             new LoadWithoutReturn(),
             new VoltsUnderLeast(),

@@ -1,0 +1,162 @@
+package org.tugtest.rule.load;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.tugtest.facts.Facts;
+import org.tugtest.finding.Basis;
+import org.tugtest.finding.Finding;
+import org.tugtest.finding.Level;
+import org.tugtest.finding.Measured;
+import org.tugtest.heat.Ampacity;
+import org.tugtest.model.WirePart;
+import org.tugtest.network.Edge;
+import org.tugtest.operate.OperatingPoint;
+import org.tugtest.rule.Example;
+import org.tugtest.rule.Heading;
+import org.tugtest.rule.Ledger;
+import org.tugtest.rule.Rule;
+import org.tugtest.rule.RuleInfo;
+import org.tugtest.rule.Settings;
+
+/** A wire carries more for long than it stands where it lies. */
+public final class GaugeUnderLoad implements Rule {
+  private static final double ROUNDING = 100;
+  private static final RuleInfo INFO =
+      RuleInfo.of("gauge-under-load", Heading.LOAD, Level.ERROR)
+          .summary("a wire carries more than it stands")
+          .subjects("wires between two points")
+          .looksFor(
+              """
+              Wires whose solved current in a lasting state is over the current at which the
+              conductor reaches its class temperature, in the worst piece of its way: its neighbours
+              there, the air of the zone, and the limit of its maker when the part gives one. Brief
+              states are left out.
+              """)
+          .why(
+              """
+              Insulation that is held over its class grows brittle, cracks at the next bend and
+              shorts, and the wires beside it are cooked with it.
+              """)
+          .remedy(
+              """
+              Take the next gauge, fewer neighbours or a cooler way; the finding names the next
+              stocked wire part that would do.
+              """)
+          .basis(
+              """
+              The heat balance of a wire in still air and published bundle factors, as in
+              gauge-under-fuse; a factor from memory makes at most a warning.
+              """)
+          .failing(example("0.35"))
+          .passing(example("4"))
+          .build();
+
+  private static String example(String area) {
+    return Example.filled(
+        """
+        {"format": 1,
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+           "FAN": {"elements": {"motor": {"kind": "load", "a": "1", "b": "2", "amps": 18}}}},
+         "wires": {"W1": {"from": "BAT:+", "to": "FAN:1", "areaMm2": %s, "cutMm": 500},
+                   "W2": {"from": "FAN:2", "to": "BAT:-", "areaMm2": %s, "cutMm": 500}}}
+        """,
+        area, area);
+  }
+
+  @Override
+  public RuleInfo info() {
+    return INFO;
+  }
+
+  @Override
+  public void judge(Facts facts, Settings settings, Ledger ledger) {
+    List<OperatingPoint> lasting =
+        facts.operating().all().stream().filter(state -> !state.brief()).toList();
+    for (Edge edge : facts.network().edges()) {
+      if (edge instanceof Edge.OfWire wire) {
+        Optional<Ampacity> stands = facts.ampacity().of(wire.wire());
+        if (stands.isEmpty()) {
+          ledger.notJudged(edge.subject(), "its size is not known");
+        } else if (lasting.isEmpty()) {
+          ledger.notJudged(edge.subject(), "no state lasts");
+        } else {
+          judge(facts, wire, stands.get(), lasting, ledger);
+        }
+      }
+    }
+  }
+
+  private static void judge(
+      Facts facts, Edge.OfWire wire, Ampacity stands, List<OperatingPoint> lasting, Ledger ledger) {
+    OperatingPoint worst = lasting.get(0);
+    for (OperatingPoint state : lasting) {
+      worst = Math.abs(state.amps(wire)) > Math.abs(worst.amps(wire)) ? state : worst;
+    }
+    double amps = Math.abs(worst.amps(wire));
+    if (amps <= stands.amps()) {
+      ledger.fine();
+      return;
+    }
+    boolean sure = amps > stands.sureAmps();
+    double limit = down(sure ? stands.sureAmps() : stands.amps());
+    Basis basis = sure ? stands.sureBasis() : stands.basis();
+    Measured measured = Measured.over(amps, limit, "A");
+    Finding.Draft draft =
+        Finding.on(wire.subject())
+            .message(
+                "wire "
+                    + wire.text()
+                    + " carries "
+                    + measured.actualShown()
+                    + " A in state "
+                    + worst.state()
+                    + "; it stands "
+                    + measured.limitShown()
+                    + " A "
+                    + stands.how())
+            .remedy(remedy(facts, wire, amps))
+            .measured(measured)
+            .state(worst.state())
+            .basis(basis);
+    List<String> others = new ArrayList<>();
+    for (OperatingPoint state : lasting) {
+      double here = Math.abs(state.amps(wire));
+      if (!state.equals(worst) && here > stands.amps()) {
+        others.add(String.format(Locale.ROOT, "also in state %s: %.2f A", state.state(), here));
+      }
+    }
+    others.forEach(draft::detail);
+    ledger.finding(draft);
+  }
+
+  /** Down to a hundredth, so that the printed limit is never the greater one. */
+  private static double down(double limit) {
+    return Math.floor(limit * ROUNDING) / ROUNDING;
+  }
+
+  private static String remedy(Facts facts, Edge.OfWire wire, double amps) {
+    return facts.harness().parts().wires().values().stream()
+        .filter(WirePart::stocked)
+        .filter(
+            part ->
+                facts
+                    .ampacity()
+                    .inPlaceOf(wire.wire(), part)
+                    .filter(stands -> stands.amps() >= amps)
+                    .isPresent())
+        .min(Comparator.comparingDouble(GaugeUnderLoad::area).thenComparing(WirePart::id))
+        .map(part -> "make " + wire.text() + " of " + part.id() + ", which stands it there")
+        .orElse(
+            "take a larger gauge for "
+                + wire.text()
+                + ", a cooler way, or share the load over two wires");
+  }
+
+  private static double area(WirePart part) {
+    return part.areaMm2() == null ? Double.MAX_VALUE : part.areaMm2();
+  }
+}

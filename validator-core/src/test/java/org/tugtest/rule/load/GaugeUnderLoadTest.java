@@ -1,0 +1,78 @@
+package org.tugtest.rule.load;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Locale;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.tugtest.facts.Facts;
+import org.tugtest.model.Wire;
+import org.tugtest.rule.Judged;
+
+class GaugeUnderLoadTest {
+  private static String json(double amps, String part, String states) {
+    return String.format(
+        Locale.ROOT,
+        """
+        {"format": 1,
+         "parts": {"wires": {"w1": {"areaMm2": 1, "maxC": 125%s}, "w4": {"areaMm2": 4, "maxC": 125}}},
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+           "FAN": {"elements": {"motor": {"kind": "load", "a": "1", "b": "2", "amps": %s}}}},
+         "wires": {"W1": {"from": "BAT:+", "to": "FAN:1", "part": "w1", "cutMm": 100},
+                   "W2": {"from": "FAN:2", "to": "BAT:-", "part": "w4", "cutMm": 100}}%s}
+        """,
+        part,
+        amps,
+        states);
+  }
+
+  private static Judged judged(double amps, String part, String states) {
+    return Judged.of(new GaugeUnderLoad(), json(amps, part, states));
+  }
+
+  @Test
+  void whatTheWireStandsIsTheLimit() {
+    Facts facts = Judged.facts(Map.of(Judged.ROOT, json(1, "", "")));
+    Wire wire = facts.harness().wires().get("W1");
+    double stands = facts.ampacity().of(wire).orElseThrow().amps();
+    assertThat(stands).as("1 mm2 of 125 degrees in free air of 40").isBetween(15.0, 35.0);
+    assertThat(judged(stands * 0.999, "", "").findings()).isEmpty();
+    assertThat(judged(stands * 0.999, "", "").coverage().judged()).isEqualTo(2);
+    Judged over = judged(stands * 1.001, "", "");
+    assertThat(over.subjects()).containsExactly("wires/W1");
+    assertThat(over.messages().get(0))
+        .startsWith("wire W1 carries ")
+        .contains(" A in state as drawn; it stands ");
+    assertThat(over.findings().get(0).remedy()).isEqualTo("make W1 of w4, which stands it there");
+  }
+
+  @Test
+  void theMakersLimitCounts() {
+    assertThat(judged(9.99, ", \"maxA\": 10", "").findings()).isEmpty();
+    assertThat(judged(10.01, ", \"maxA\": 10", "").messages())
+        .containsExactly(
+            "wire W1 carries 10.01 A in state as drawn; it stands 10 A as its maker allows");
+  }
+
+  @Test
+  void briefStatesAreLeftOut() {
+    String lasting = ", \"states\": {\"run\": {\"on\": [\"FAN\"]}}";
+    String brief = ", \"states\": {\"crank\": {\"on\": [\"FAN\"], \"brief\": true}}";
+    assertThat(judged(11, ", \"maxA\": 10", lasting).findings()).hasSize(1);
+    Judged judged = judged(11, ", \"maxA\": 10", brief);
+    assertThat(judged.findings()).isEmpty();
+    assertThat(judged.coverage().missing().keySet()).containsExactly("no state lasts");
+  }
+
+  @Test
+  void aWireWithoutSizeIsNotJudged() {
+    Judged judged =
+        Judged.of(
+            new GaugeUnderLoad(),
+            """
+            {"format": 1, "sketch": true, "wires": {"W1": {"from": "A:1", "to": "B:1"}}}
+            """);
+    assertThat(judged.coverage().notJudged()).isEqualTo(1);
+  }
+}
