@@ -53,8 +53,11 @@ import org.tugtest.rule.load.LoadUnfed;
 import org.tugtest.rule.load.LoadWithoutReturn;
 import org.tugtest.rule.load.PairSplit;
 import org.tugtest.rule.load.ReferenceShifted;
+import org.tugtest.rule.load.RelayChatters;
+import org.tugtest.rule.load.RelayHoldsItself;
 import org.tugtest.rule.load.ScreenMisearthed;
 import org.tugtest.rule.load.SensorEarthShared;
+import org.tugtest.rule.load.SupplyCollapses;
 import org.tugtest.rule.load.SwitchOverloaded;
 import org.tugtest.rule.load.VoltageDropExcessive;
 import org.tugtest.rule.load.VoltsUnderLeast;
@@ -141,6 +144,9 @@ public final class RuleCatalog {
             new VoltsUnderLeast(),
             new VoltageDropExcessive(),
             new LoadBackfed(),
+            new SupplyCollapses(),
+            new RelayChatters(),
+            new RelayHoldsItself(),
             new SwitchOverloaded(),
             new ContactWeldsOnInrush(),
             new FuseNearRating(),

@@ -93,10 +93,6 @@ public sealed interface Branch {
       }
       return watts ? -siemens(volts) : 0;
     }
-
-    Load withFloor(double floor) {
-      return new Load(a, b, amount, watts, floor);
-    }
   }
 
   /**

@@ -1,7 +1,9 @@
 package org.tugtest.solve;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Which constant-power loads cannot be fed at all. A source E behind R gives at most E²/4R: a load
@@ -10,6 +12,9 @@ import java.util.List;
  */
 final class Collapses {
   private static final double SOME_VOLTS = 1e-3;
+  private static final int SHARE_ROUNDS = 30;
+  private static final int MOST_ALONE = 64;
+  private static final double ALL_BUT_NOTHING = 1e-9;
   private static final double ROUNDING = 1 + 1e-9;
   private final Circuit circuit;
 
@@ -18,46 +23,80 @@ final class Collapses {
   }
 
   List<Trouble> in(Flow flow, Grid grid) {
-    List<Trouble> troubles = new ArrayList<>();
-    List<Integer> together = new ArrayList<>();
-    DrivingPoints points = null;
+    List<Integer> fallen = new ArrayList<>();
     for (int i = 0; i < circuit.branches().size(); i++) {
       if (circuit.branches().get(i) instanceof Branch.Load load
           && load.watts()
           && load.amount() > 0
           && Math.abs(flow.across(i)) < load.floorV()
           && Math.abs(flow.across(i)) > SOME_VOLTS) {
-        points = points == null ? flow.factor().drivingPoints() : points;
-        double most = mostWatts(flow, points, i, load);
-        if (load.amount() > most * ROUNDING) {
-          troubles.add(new Trouble.Collapse(List.of(i), most));
-        } else {
-          together.add(i);
+        fallen.add(i);
+      }
+    }
+    if (fallen.size() == 1) {
+      return alone(flow, fallen.get(0));
+    }
+    List<Trouble> troubles = new ArrayList<>();
+    List<Integer> together = new ArrayList<>(fallen);
+    if (fallen.size() <= MOST_ALONE) {
+      for (int i : fallen) {
+        if (!canBeFed(flow, grid, fallen, List.of(i), 1)) {
+          troubles.add(collapse(flow, grid, fallen, List.of(i)));
+          together.remove((Integer) i);
         }
       }
     }
-    if (together.size() > 1 && !canBeFed(flow, grid, together)) {
-      troubles.add(new Trouble.Collapse(together, Double.NaN));
+    if (together.size() > 1 && !canBeFed(flow, grid, fallen, together, 1)) {
+      troubles.add(collapse(flow, grid, fallen, together));
     }
     return troubles;
   }
 
-  /** The greatest power that can reach a load, all else staying as it is. */
-  private static double mostWatts(Flow flow, DrivingPoints points, int i, Branch.Load load) {
+  /** The only load that fell: the greatest power that can reach it, all else staying as it is. */
+  private List<Trouble> alone(Flow flow, int i) {
+    Branch.Load load = (Branch.Load) circuit.branches().get(i);
     int a = flow.islands().clusterOf(flow.linear().a(i));
     int b = flow.islands().clusterOf(flow.linear().b(i));
     double siemens = load.siemens(flow.across(i));
-    double with = points.ohmsBetween(a, b).orElseGet(() -> flow.factor().ohmsBetween(a, b));
-    double ohms = 1 / (1 / with - siemens);
+    double ohms = 1 / (1 / flow.factor().ohmsBetween(a, b) - siemens);
     double open = Math.abs(flow.across(i)) * (1 + siemens * ohms);
-    return open * open / (4 * ohms);
+    double most = open * open / (4 * ohms);
+    return load.amount() > most * ROUNDING
+        ? List.of(new Trouble.Collapse(List.of(i), most))
+        : List.of();
   }
 
-  /** Whether these loads would all draw their watts if they had no floor. */
-  private boolean canBeFed(Flow flow, Grid grid, List<Integer> loads) {
-    List<Branch> branches = new ArrayList<>(circuit.branches());
+  /** With the greatest sum of watts that loads get when all draw the same share of theirs. */
+  private Trouble collapse(Flow flow, Grid grid, List<Integer> fallen, List<Integer> loads) {
+    double sum = 0;
     for (int i : loads) {
-      branches.set(i, ((Branch.Load) branches.get(i)).withFloor(SOME_VOLTS));
+      sum += ((Branch.Load) circuit.branches().get(i)).amount();
+    }
+    double fed = 0;
+    double unfed = 1;
+    for (int round = 0; round < SHARE_ROUNDS; round++) {
+      double share = (fed + unfed) / 2;
+      if (canBeFed(flow, grid, fallen, loads, share)) {
+        fed = share;
+      } else {
+        unfed = share;
+      }
+    }
+    return new Trouble.Collapse(loads, fed * sum);
+  }
+
+  /**
+   * Whether loads would all draw a share of their watts if they had no floor and the others that
+   * fell drew all but nothing.
+   */
+  private boolean canBeFed(
+      Flow flow, Grid grid, List<Integer> fallen, List<Integer> loads, double share) {
+    List<Branch> branches = new ArrayList<>(circuit.branches());
+    Set<Integer> drawing = new HashSet<>(loads);
+    for (int i : fallen) {
+      Branch.Load load = (Branch.Load) branches.get(i);
+      double watts = load.amount() * (drawing.contains(i) ? share : ALL_BUT_NOTHING);
+      branches.set(i, new Branch.Load(load.a(), load.b(), watts, true, SOME_VOLTS));
     }
     LoadLoop.Outcome outcome =
         new LoadLoop(new Circuit(circuit.nodes(), branches)).settle(grid, flow.linear().copy());

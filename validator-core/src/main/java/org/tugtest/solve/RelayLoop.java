@@ -77,11 +77,41 @@ final class RelayLoop {
       taken = search(ends).orElse(null);
     }
     if (!first.rests()) {
-      troubles.add(new Trouble.Chatter(first.cycle(), taken != null));
+      troubles.addAll(chatters(first, taken != null));
     }
     End answer = taken == null ? first : taken;
     holdsItself(answer, ends).ifPresent(troubles::add);
     return new Outcome(answer.pulled(), answer.at(), troubles, rounds);
+  }
+
+  /** Coils that chatter by themselves, each alone, and then those that do so together. */
+  private List<Trouble> chatters(End end, boolean restsElsewhere) {
+    List<Trouble> troubles = new ArrayList<>();
+    Set<Integer> alone = new LinkedHashSet<>();
+    for (int coil : new Trouble.Chatter(end.cycle(), false).branches()) {
+      boolean[] released = flags(end.cycle().get(0));
+      released[coil] = false;
+      boolean[] pulled = released.clone();
+      pulled[coil] = true;
+      if (next(released, solve(released), false)[coil]
+          && !next(pulled, solve(pulled), false)[coil]) {
+        alone.add(coil);
+        troubles.add(
+            new Trouble.Chatter(List.of(numbers(released), numbers(pulled)), restsElsewhere));
+      }
+    }
+    List<List<Integer>> others = new ArrayList<>();
+    for (List<Integer> step : end.cycle()) {
+      List<Integer> left = step.stream().filter(coil -> !alone.contains(coil)).toList();
+      if (others.isEmpty() || !others.get(others.size() - 1).equals(left)) {
+        others.add(left);
+      }
+    }
+    Trouble together = new Trouble.Chatter(others, restsElsewhere);
+    if (!together.branches().isEmpty()) {
+      troubles.add(together);
+    }
+    return troubles;
   }
 
   private Optional<Trouble> holdsItself(End taken, List<End> ends) {

@@ -11,8 +11,8 @@ public sealed interface Trouble {
    * Constant-power loads that what feeds them cannot feed: no volts exist at which they draw their
    * watts, so they fall below their floor.
    *
-   * @param mostWatts for a single load the greatest power that can reach it, E²/4R; not a number
-   *     for several together
+   * @param mostWatts the greatest power that can reach them: for a single load E²/4R, for several
+   *     together what they get when all draw the same share of their watts
    */
   record Collapse(List<Integer> branches, double mostWatts) implements Trouble {
     public Collapse {

@@ -76,6 +76,26 @@ class LoadsTest {
   }
 
   @Test
+  void oneThatCannotBeFedAloneIsToldFromThoseThatItPullsDown() {
+    Solution solution =
+        Solver.solve(
+            new Circuit(
+                2,
+                List.of(
+                    new Branch.Source(1, 0, 12, 1, 20, Double.POSITIVE_INFINITY, false),
+                    new Branch.Load(1, 0, 5, true, 6),
+                    new Branch.Load(1, 0, 200, true, 6))));
+    assertThat(solution.across(1)).isLessThan(6);
+    assertThat(solution.troubles())
+        .singleElement()
+        .satisfies(
+            trouble -> {
+              assertThat(trouble.branches()).containsExactly(2);
+              assertThat(((Trouble.Collapse) trouble).mostWatts()).isCloseTo(36, within(1e-4));
+            });
+  }
+
+  @Test
   void theHighestAnswerIsTaken() {
     // 12.6 V, 0.5 ohm: 20 W at 11.76 V or at 0.85 V.
     Solution solution =

@@ -95,6 +95,37 @@ class RelaysTest {
   }
 
   @Test
+  void twoBuzzersAreTwoTroubles() {
+    Solution solution =
+        Solver.solve(
+            circuit(
+                4,
+                new Branch.Coil(2, 0, 80, 7, 2),
+                new Branch.Contact(1, 2, 0, 1, true),
+                new Branch.Coil(3, 0, 80, 7, 2),
+                new Branch.Contact(1, 3, 0, 3, true)));
+    assertThat(solution.troubles().stream().map(Trouble::branches))
+        .containsExactly(List.of(1), List.of(3));
+  }
+
+  @Test
+  void threeInARingChatterTogether() {
+    // Each feeds the next through its closed contact: an odd ring has no rest.
+    Solution solution =
+        Solver.solve(
+            circuit(
+                5,
+                new Branch.Coil(2, 0, 80, 7, 2),
+                new Branch.Contact(1, 3, 0, 1, true),
+                new Branch.Coil(3, 0, 80, 7, 2),
+                new Branch.Contact(1, 4, 0, 3, true),
+                new Branch.Coil(4, 0, 80, 7, 2),
+                new Branch.Contact(1, 2, 0, 5, true)));
+    assertThat(solution.troubles().stream().map(Trouble::branches))
+        .containsExactly(List.of(1, 3, 5));
+  }
+
+  @Test
   void twoRelaysThatLockEachOtherRestWithOneOfThem() {
     Solution solution =
         Solver.solve(

@@ -113,6 +113,7 @@ public final class VoltsUnderLeast implements Rule {
             .remedy("lose less on the way, or feed it from a stronger source in that state")
             .measured(measured)
             .state(worst.live().state().state())
+            .cause(SupplyCollapses.causeOfFewVolts(facts, worst.live(), load).orElse(null))
             .basis(feed == null ? basis : basis.weaker(feed.basis()));
     if (feed != null) {
       Way.worst(feed.supply(), feed.back()).forEach(draft::detail);

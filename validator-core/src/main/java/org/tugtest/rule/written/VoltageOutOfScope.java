@@ -29,6 +29,7 @@ import org.tugtest.text.Series;
 /** A source, or several that add up, give more volts than this tool may judge. */
 public final class VoltageOutOfScope implements Rule {
   private static final double MOST_VOLTS = 60;
+  private static final double ROUNDING = 1 + 1e-9;
   private static final int SHOWN = 4;
   private static final String UNIT = "V";
   private static final String REMEDY =
@@ -44,8 +45,9 @@ public final class VoltageOutOfScope implements Rule {
               A source of more than 60 V, by its own "volts" or by those of a state. Several sources
               whose volts, each with its sign, add up to more than 60 V along a way or round a loop
               through wires, plugs, splices, bolted metal, fitted fuses, links and contacts.
-              Contacts count as closed; of a change-over every position is tried by itself. A source
-              without "volts" is not judged.
+              Contacts count as closed; of a change-over every position is tried by itself. Where none
+              of these is found, any two points that are more than 60 V apart in a solved state. A
+              source without "volts" is not judged.
               """)
           .why(
               """
@@ -103,6 +105,7 @@ public final class VoltageOutOfScope implements Rule {
     if (judgement.over.isEmpty()) {
       judgement.together(null);
       facts.harness().states().values().forEach(judgement::together);
+      judgement.solved();
     }
     judgement.report(ledger);
   }
@@ -118,6 +121,7 @@ public final class VoltageOutOfScope implements Rule {
     private final Map<Subject, Worst> over = new LinkedHashMap<>();
     private final Map<Subject, Edge.OfElement> known = new LinkedHashMap<>();
     private @Nullable Worst sum;
+    private SolvedVolts.@Nullable Apart apart;
     private boolean complete = true;
 
     Judgement(Facts facts) {
@@ -177,6 +181,16 @@ public final class VoltageOutOfScope implements Rule {
       }
     }
 
+    /** What no sum of sources tells: volts that only the solved network has. */
+    void solved() {
+      if (sum == null) {
+        apart =
+            SolvedVolts.greatest(facts)
+                .filter(found -> found.volts() > MOST_VOLTS * ROUNDING)
+                .orElse(null);
+      }
+    }
+
     void report(Ledger ledger) {
       over.forEach((source, worst) -> ledger.finding(alone(source, worst)));
       List<Subject> together = new ArrayList<>();
@@ -185,6 +199,11 @@ public final class VoltageOutOfScope implements Rule {
         greatest.steps().forEach(step -> together.add(step.source().subject()));
         Collections.sort(together);
         ledger.finding(together(greatest, together), together);
+      }
+      SolvedVolts.Apart found = apart;
+      if (found != null) {
+        found.sources().forEach(source -> together.add(source.subject()));
+        ledger.finding(apart(found), together);
       }
       for (Edge.OfElement source : sources) {
         Subject subject = source.subject();
@@ -216,6 +235,26 @@ public final class VoltageOutOfScope implements Rule {
           .measured(measured)
           .basis(Basis.SECONDARY)
           .state(worst.state());
+    }
+
+    private static Finding.Draft apart(SolvedVolts.Apart found) {
+      Measured measured = Measured.over(found.volts(), MOST_VOLTS, UNIT);
+      return Finding.on(found.high().subject())
+          .and(found.low().subject())
+          .kind("solved")
+          .message(
+              found.high()
+                  + " and "
+                  + found.low()
+                  + " are "
+                  + measured.actualShown()
+                  + " V apart in state "
+                  + found.state().state()
+                  + "; these checks cover at most 60 V DC")
+          .remedy(REMEDY)
+          .measured(measured)
+          .basis(Basis.SECONDARY)
+          .state(found.state().state());
     }
 
     private static Finding.Draft together(Worst worst, List<Subject> subjects) {

@@ -1,0 +1,145 @@
+package org.tugtest.rule.load;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.tugtest.facts.Facts;
+import org.tugtest.finding.Finding;
+import org.tugtest.finding.Level;
+import org.tugtest.network.Edge;
+import org.tugtest.operate.OperatingPoint;
+import org.tugtest.rule.Example;
+import org.tugtest.rule.Heading;
+import org.tugtest.rule.Ledger;
+import org.tugtest.rule.Rule;
+import org.tugtest.rule.RuleInfo;
+import org.tugtest.rule.Settings;
+import org.tugtest.solve.Trouble;
+import org.tugtest.text.Series;
+
+/** Relays come to no rest. */
+public final class RelayChatters implements Rule {
+  private static final int SHOWN = 4;
+  private static final RuleInfo INFO =
+      RuleInfo.of("relay-chatters", Heading.LOAD, Level.ERROR)
+          .summary("a relay pulls and lets go without end")
+          .subjects("relay coils")
+          .looksFor(
+              """
+              Coils that in a state never come to rest: each time they pull, their own contacts or
+              the load that these switch on take away the volts that hold them. All coils move at
+              once, each with its own difference between pulling and letting go; where that goes
+              round in a ring, one at a time. The ring is printed.
+              """)
+          .why(
+              """
+              A relay that chatters burns its contacts within minutes, and what it feeds works in
+              fits.
+              """)
+          .remedy(
+              """
+              Feed the coil from ahead of the contact that starves it, or make the feed stiffer so
+              that its volts stay over the drop-out volts of the coil.
+              """)
+          .basis(
+              """
+              Follows from the coil's pullInV and dropOutV; where these are not given, 0.6 and 0.15 of
+              nominal, which is common practice.
+              """)
+          .failing(example("\"rest\": \"closed\""))
+          .passing(example("\"rest\": \"open\""))
+          .build();
+
+  private static String example(String rest) {
+    return Example.filled(
+        """
+        {"format": 1,
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12.6, "ohms": 0.01}}},
+           "K": {"elements": {"coil": {"kind": "coil", "a": "86", "b": "85", "ohms": 80},
+                              "own": {"kind": "contact", "a": "30", "b": "87", "coil": "coil", %s}}}},
+         "wires": {"W1": {"from": "BAT:+", "to": "K:30", "areaMm2": 1, "cutMm": 300},
+                   "W2": {"from": "K:87", "to": "K:86", "areaMm2": 1, "cutMm": 100},
+                   "W3": {"from": "K:85", "to": "BAT:-", "areaMm2": 1, "cutMm": 300}}}
+        """,
+        rest);
+  }
+
+  @Override
+  public RuleInfo info() {
+    return INFO;
+  }
+
+  /** A ring in one state. */
+  private record Seen(OperatingPoint state, Trouble.Chatter chatter) {}
+
+  @Override
+  public void judge(Facts facts, Settings settings, Ledger ledger) {
+    Map<List<Edge>, List<Seen>> rings = new LinkedHashMap<>();
+    for (OperatingPoint state : facts.operating().all()) {
+      for (Trouble trouble : state.troubles()) {
+        if (trouble instanceof Trouble.Chatter chatter) {
+          rings
+              .computeIfAbsent(state.edges(chatter), none -> new ArrayList<>(1))
+              .add(new Seen(state, chatter));
+        }
+      }
+    }
+    Set<Edge> restless = new HashSet<>();
+    rings.forEach(
+        (coils, seen) -> {
+          ledger.finding(finding(coils, seen), Coils.subjects(coils));
+          restless.addAll(coils);
+        });
+    Coils.of(facts).stream()
+        .filter(coil -> !restless.contains(coil))
+        .forEach(coil -> ledger.fine());
+  }
+
+  private static Finding.Draft finding(List<Edge> coils, List<Seen> seen) {
+    Seen first = seen.get(0);
+    List<String> names = coils.stream().map(Edge::text).toList();
+    List<String> states = seen.stream().map(one -> one.state().state()).toList();
+    boolean single = coils.size() == 1;
+    Finding.Draft draft =
+        Finding.on(coils.get(0).subject())
+            .message(
+                (single ? "coil " : "coils ")
+                    + Series.and(names, SHOWN)
+                    + (single ? " comes" : " come")
+                    + " to no rest in "
+                    + (states.size() == 1 ? "state " : "states ")
+                    + Series.and(states, SHOWN)
+                    + ": "
+                    + steps(first))
+            .remedy(
+                "feed "
+                    + (single ? "the coil" : "them")
+                    + " from ahead of the contact that takes the volts away, or keep the volts over"
+                    + " its drop-out volts with a stiffer feed")
+            .state(states.get(0))
+            .basis(Coils.basis(coils));
+    coils.subList(1, coils.size()).forEach(coil -> draft.and(coil.subject()));
+    if (first.chatter().restsElsewhere()) {
+      draft.detail("there is a rest, but switching on does not lead to it");
+    }
+    return draft;
+  }
+
+  /** {@code none pulled, then K.coil pulled, and again}. */
+  private static String steps(Seen seen) {
+    List<Integer> moving = seen.chatter().branches();
+    List<String> steps = new ArrayList<>();
+    for (List<Integer> pulled : seen.chatter().cycle()) {
+      List<Integer> its = pulled.stream().filter(moving::contains).toList();
+      List<String> names = seen.state().edges(its).stream().map(Edge::text).toList();
+      steps.add(names.isEmpty() ? "none pulled" : Series.and(names, SHOWN) + " pulled");
+    }
+    int shown = Math.min(2 * SHOWN, steps.size());
+    String more = steps.size() > shown ? ", then " + (steps.size() - shown) + " more sets" : "";
+    return String.join(", then ", steps.subList(0, shown)) + more + ", and again";
+  }
+}

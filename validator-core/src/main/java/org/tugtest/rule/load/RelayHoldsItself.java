@@ -1,0 +1,144 @@
+package org.tugtest.rule.load;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.tugtest.facts.Facts;
+import org.tugtest.finding.Finding;
+import org.tugtest.finding.Level;
+import org.tugtest.network.Edge;
+import org.tugtest.operate.OperatingPoint;
+import org.tugtest.rule.Example;
+import org.tugtest.rule.Heading;
+import org.tugtest.rule.Ledger;
+import org.tugtest.rule.Rule;
+import org.tugtest.rule.RuleInfo;
+import org.tugtest.rule.Settings;
+import org.tugtest.solve.Trouble;
+import org.tugtest.text.Series;
+
+/** Relays rest in more than one way, and the state does not say what was before. */
+public final class RelayHoldsItself implements Rule {
+  private static final int SHOWN = 4;
+  private static final RuleInfo INFO =
+      RuleInfo.of("relay-holds-itself", Heading.LOAD, Level.NOTE)
+          .summary("a relay rests pulled or released, depending on what was before")
+          .subjects("relay coils")
+          .looksFor(
+              """
+              Coils that in a state stay released when they begin released and stay pulled when they
+              begin pulled, where the state does not say in "from" which state it is entered from.
+              Every state is solved from all released, from all pulled and from its "from".
+              """)
+          .why(
+              """
+              What works in such a state depends on how it was entered. Where that is meant, as with a
+              start button and a stop button, "from" makes it plain; where it is not, the relay may
+              stay pulled after the switch that fed it is off.
+              """)
+          .remedy(
+              """
+              Give the state "from", the state before it; or take the coil's feed from where its own
+              contact does not feed it.
+              """)
+          .basis(
+              """
+              Follows from the coil's pullInV and dropOutV; where these are not given, 0.6 and 0.15 of
+              nominal, which is common practice.
+              """)
+          .failing(example(""))
+          .passing(example("\"from\": \"start\""))
+          .build();
+
+  private static String example(String from) {
+    return Example.filled(
+        """
+        {"format": 1,
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12.6, "ohms": 0.01}}},
+           "START": {"elements": {"contact": {"kind": "contact", "a": "1", "b": "2"}}},
+           "K": {"pins": {"30": {}, "85": {}, "86": {"maxTerminals": 2}, "87": {}},
+                 "elements": {"coil": {"kind": "coil", "a": "86", "b": "85", "ohms": 80},
+                              "own": {"kind": "contact", "a": "30", "b": "87", "coil": "coil"}}}},
+         "wires": {"W1": {"from": "BAT:+", "to": "K:30", "areaMm2": 1, "cutMm": 300},
+                   "W2": {"from": "K:87", "to": "K:86", "areaMm2": 1, "cutMm": 100},
+                   "W3": {"from": "K:85", "to": "BAT:-", "areaMm2": 1, "cutMm": 300},
+                   "W4": {"from": "BAT:+", "to": "START:1", "areaMm2": 1, "cutMm": 300},
+                   "W5": {"from": "START:2", "to": "K:86", "areaMm2": 1, "cutMm": 300}},
+         "states": {"start": {"set": {"START": "on"}, "on": ["K.coil"]},
+                    "work": {"on": ["K.coil"] %s}}}
+        """,
+        from.isEmpty() ? "" : ", " + from);
+  }
+
+  @Override
+  public RuleInfo info() {
+    return INFO;
+  }
+
+  /** More than one rest in one state. */
+  private record Seen(OperatingPoint state, Trouble.HoldsItself holds) {}
+
+  @Override
+  public void judge(Facts facts, Settings settings, Ledger ledger) {
+    Map<List<Edge>, List<Seen>> sets = new LinkedHashMap<>();
+    for (OperatingPoint state : facts.operating().all()) {
+      for (Trouble trouble : state.troubles()) {
+        if (trouble instanceof Trouble.HoldsItself holds && state.from().isEmpty()) {
+          sets.computeIfAbsent(state.edges(holds), none -> new ArrayList<>(1))
+              .add(new Seen(state, holds));
+        }
+      }
+    }
+    Set<Edge> open = new HashSet<>();
+    sets.forEach(
+        (coils, seen) -> {
+          ledger.finding(finding(coils, seen), Coils.subjects(coils));
+          open.addAll(coils);
+        });
+    Coils.of(facts).stream().filter(coil -> !open.contains(coil)).forEach(coil -> ledger.fine());
+  }
+
+  private static Finding.Draft finding(List<Edge> coils, List<Seen> seen) {
+    Seen first = seen.get(0);
+    List<String> names = coils.stream().map(Edge::text).toList();
+    List<String> states = seen.stream().map(one -> one.state().state()).toList();
+    boolean single = coils.size() == 1;
+    Finding.Draft draft =
+        Finding.on(coils.get(0).subject())
+            .message(
+                (single ? "coil " : "coils ")
+                    + Series.and(names, SHOWN)
+                    + (single ? " rests" : " rest")
+                    + " pulled or released in "
+                    + (states.size() == 1 ? "state " : "states ")
+                    + Series.and(states, SHOWN)
+                    + ", depending on what was before; it is reckoned with "
+                    + taken(first))
+            .remedy(
+                "give state "
+                    + states.get(0)
+                    + " \"from\", the state it is entered from, or feed the coil where its own"
+                    + " contact does not")
+            .state(states.get(0))
+            .basis(Coils.basis(coils));
+    coils.subList(1, coils.size()).forEach(coil -> draft.and(coil.subject()));
+    for (List<Integer> end : first.holds().ends()) {
+      draft.detail("rests with " + pulled(first, end));
+    }
+    return draft;
+  }
+
+  private static String taken(Seen seen) {
+    return pulled(seen, seen.holds().ends().get(0));
+  }
+
+  private static String pulled(Seen seen, List<Integer> end) {
+    List<Integer> its = end.stream().filter(seen.holds().branches()::contains).toList();
+    List<String> names = seen.state().edges(its).stream().map(Edge::text).toList();
+    return names.isEmpty() ? "none of them pulled" : Series.and(names, SHOWN) + " pulled";
+  }
+}
