@@ -5,7 +5,11 @@ import org.tugtest.check.CheckResult;
 import org.tugtest.report.HarnessReport;
 import org.tugtest.report.Report;
 import org.tugtest.report.html.circuits.CircuitsRoom;
+import org.tugtest.report.html.fuses.FusesRoom;
+import org.tugtest.report.html.fuses.IsolationCard;
 import org.tugtest.report.html.loom.LoomRoom;
+import org.tugtest.report.html.volts.VoltsRoom;
+import org.tugtest.report.html.volts.WhatIfRoom;
 
 /**
  * The page of one root.
@@ -22,6 +26,10 @@ record HarnessPage(
     CheckResult result,
     LoomRoom loom,
     CircuitsRoom circuits,
+    FusesRoom fuses,
+    IsolationCard isolation,
+    VoltsRoom volts,
+    WhatIfRoom whatIf,
     FacesRoom faces,
     NetsRoom nets,
     TotalsRoom totals,
@@ -44,6 +52,10 @@ record HarnessPage(
         harness.result(),
         loom,
         circuits,
+        FusesRoom.of(harness.facts(), circuits.circuits()),
+        IsolationCard.of(harness.facts()),
+        VoltsRoom.of(harness.facts(), circuits.circuits()),
+        WhatIfRoom.of(harness.facts(), circuits.circuits()),
         faces,
         NetsRoom.of(harness.facts()),
         TotalsRoom.of(harness.facts(), faces),

@@ -21,7 +21,7 @@ import org.tugtest.operate.OperatingPoint;
  * @param supplyDrop from the source's plus to the load
  * @param returnDrop from the load to the source's minus
  */
-record Feed(
+public record Feed(
     OperatingPoint state,
     Edge.OfElement load,
     double volts,
@@ -32,7 +32,7 @@ record Feed(
     Way back) {
 
   /** The feed of a load in a state; empty when no current of a source flows through it. */
-  static Optional<Feed> of(Facts facts, OperatingPoint state, Edge.OfElement load) {
+  public static Optional<Feed> of(Facts facts, OperatingPoint state, Edge.OfElement load) {
     if (!state.draws(load)) {
       return Optional.empty();
     }
@@ -82,17 +82,17 @@ record Feed(
   }
 
   /** Volts lost there and back. */
-  double drop() {
+  public double drop() {
     return supplyDrop + returnDrop;
   }
 
   /** The weakest figure on both ways. */
-  Basis basis() {
+  public Basis basis() {
     return supply.basis(state).weaker(back.basis(state));
   }
 
   /** Something on the way of which a part of the resistance is not known. */
-  Optional<Edge> unknown() {
+  public Optional<Edge> unknown() {
     return supply.unknown(state).or(() -> back.unknown(state));
   }
 }

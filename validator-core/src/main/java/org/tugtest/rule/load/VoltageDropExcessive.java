@@ -123,6 +123,11 @@ public final class VoltageDropExcessive implements Rule {
     }
   }
 
+  /** The greatest drop that a feed is allowed, in volts, as the settings of the harness stand. */
+  public static double limitV(Facts facts, Feed feed) {
+    return held(facts, new Settings(INFO, facts.harness().limits().get(INFO.id())), feed).limit();
+  }
+
   private static Held held(Facts facts, Settings settings, Feed feed) {
     Element.Load its = (Element.Load) feed.load().element();
     double nominal = facts.harness().defaults().nominalV();

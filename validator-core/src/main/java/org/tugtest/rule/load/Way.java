@@ -25,7 +25,7 @@ import org.tugtest.operate.OperatingPoint;
  * @param end where it ends
  * @param source the source at the end; null when it ends elsewhere
  */
-record Way(Point start, List<Step> steps, Point end, Edge.@Nullable OfElement source) {
+public record Way(Point start, List<Step> steps, Point end, Edge.@Nullable OfElement source) {
   private static final int SHOWN = 5;
   private static final double LEAST_AMPS = 1e-9;
 
@@ -35,9 +35,9 @@ record Way(Point start, List<Step> steps, Point end, Edge.@Nullable OfElement so
    * @param volts what is lost in it
    * @param amps what flows through it
    */
-  record Step(Edge edge, double volts, double amps) {}
+  public record Step(Edge edge, double volts, double amps) {}
 
-  Way {
+  public Way {
     steps = List.copyOf(steps);
   }
 
@@ -103,7 +103,7 @@ record Way(Point start, List<Step> steps, Point end, Edge.@Nullable OfElement so
   }
 
   /** The things on both ways that lose most, greatest first: {@code 0.21 V in W12 at 8.0 A}. */
-  static List<String> worst(Way one, Way other) {
+  public static List<String> worst(Way one, Way other) {
     List<Step> all = new ArrayList<>(one.steps());
     all.addAll(other.steps());
     all.sort(Comparator.comparingDouble((Step step) -> -step.volts()));

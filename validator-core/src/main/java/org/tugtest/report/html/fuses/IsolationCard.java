@@ -1,0 +1,115 @@
+package org.tugtest.report.html.fuses;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.tugtest.facts.Facts;
+import org.tugtest.model.Element;
+import org.tugtest.network.Edge;
+import org.tugtest.network.Network;
+import org.tugtest.network.Point;
+import org.tugtest.network.Positions;
+import org.tugtest.network.Reach;
+import org.tugtest.network.Sides;
+
+/**
+ * What stays joined to a source with every isolator contact open.
+ *
+ * @param isolators the contacts that count as isolator
+ * @param sources what stays joined to each source
+ */
+public record IsolationCard(List<String> isolators, List<OfSource> sources) {
+  private static final int MOST = 60;
+
+  /**
+   * What stays joined to the plus of one source.
+   *
+   * @param generator whether it gives only while it turns
+   * @param points contacts, pins and splices that stay live, its own plus left out
+   * @param wires that stay live
+   * @param users loads and coils that stay fed, there and back
+   * @param free those that the files call free, which draw whenever they can and shall
+   */
+  public record OfSource(
+      String source, boolean generator, Some points, Some wires, Some users, Some free) {}
+
+  /** The first of some things, and how many more there are. */
+  public record Some(List<String> shown, int more) {
+    static Some of(Stream<String> things) {
+      List<String> all = things.toList();
+      return new Some(
+          List.copyOf(all.subList(0, Math.min(MOST, all.size()))), Math.max(0, all.size() - MOST));
+    }
+
+    /** How many there are in all. */
+    public int count() {
+      return shown.size() + more;
+    }
+  }
+
+  /** The card of a harness. */
+  public static IsolationCard of(Facts facts) {
+    Network network = facts.network();
+    List<String> isolators =
+        network.edges().stream().filter(IsolationCard::isolates).map(Edge::text).toList();
+    Positions open = facts.together().open(IsolationCard::isolates);
+    List<Point> minus = network.sources().stream().map(Edge.OfElement::b).toList();
+    Reach back = reach(facts, open, minus, false);
+    List<OfSource> sources = new ArrayList<>();
+    for (Edge.OfElement source : network.sources()) {
+      Reach live = reach(facts, open, List.of(source.a()), true);
+      sources.add(
+          new OfSource(
+              source.text(),
+              source.element() instanceof Element.Source its && its.generator(),
+              Some.of(
+                  live.points().stream()
+                      .filter(point -> !point.equals(source.a()))
+                      .map(Point::text)),
+              Some.of(
+                  network.edges().stream()
+                      .filter(edge -> edge instanceof Edge.OfWire && live.reaches(edge.a()))
+                      .map(Edge::text)),
+              Some.of(
+                  network.edges().stream()
+                      .filter(edge -> !isFree(edge) && staysFed(edge, live, back))
+                      .map(Edge::text)),
+              Some.of(
+                  network.edges().stream()
+                      .filter(edge -> isFree(edge) && staysFed(edge, live, back))
+                      .map(Edge::text))));
+    }
+    return new IsolationCard(isolators, List.copyOf(sources));
+  }
+
+  private static boolean isolates(Edge edge) {
+    return edge instanceof Edge.OfElement inside
+        && inside.element() instanceof Element.Contact contact
+        && contact.isolator();
+  }
+
+  private static boolean isFree(Edge edge) {
+    return edge instanceof Edge.OfElement inside
+        && inside.element() instanceof Element.Load load
+        && load.use() == Element.Load.Use.FREE;
+  }
+
+  private static Reach reach(Facts facts, Positions open, List<Point> from, boolean along) {
+    return Reach.from(
+        facts.network(),
+        facts.together(),
+        open,
+        from,
+        (edge, at) -> !isolates(edge) && Sides.feeds(edge, along ? at : edge.across(at)));
+  }
+
+  private static boolean staysFed(Edge edge, Reach live, Reach back) {
+    boolean user =
+        edge instanceof Edge.OfElement inside
+            && (inside.element() instanceof Element.Load
+                || inside.element() instanceof Element.Coil);
+    return user
+        && ((live.reaches(edge.a()) && back.reaches(edge.b()))
+            || (live.reaches(edge.b()) && back.reaches(edge.a())));
+  }
+}
