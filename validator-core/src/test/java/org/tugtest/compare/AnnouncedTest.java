@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.tugtest.finding.Level;
 import org.tugtest.model.AnnouncedChange;
 import org.tugtest.model.Ref;
 
@@ -65,26 +64,9 @@ class AnnouncedTest {
   }
 
   @Test
-  void gate() {
-    ChangeGate gate = ChangeGate.onNew(Level.ERROR);
-    assertThat(gate.reasons(MOVED, held()))
-        .containsExactly("new findings of level error or graver: 1");
-    assertThat(gate.blocking(MOVED)).extracting(f -> f.rule()).containsExactly("contact-one-sided");
-    assertThat(gate.withDeclaredCircuits().reasons(MOVED, held()))
-        .contains("changes of circuits that changes/ does not announce: 3");
-    assertThat(new ChangeGate(null, true, true).reasons(MOVED, held(change("a", "SW:2", "FB.f1"))))
-        .isEmpty();
-    Comparison back = Comparison.of(MOVED.after(), MOVED.before());
-    assertThat(gate.reasons(back, held())).isEmpty();
-    assertThat(ChangeGate.onAll(Level.ERROR).blocking(MOVED)).isNotEmpty();
-  }
-
-  @Test
-  void withoutABaseEverythingIsNewAndPasses() {
+  void withoutABaseEverythingIsNew() {
     Snapshot after = MOVED.after();
     Comparison first = Comparison.of(Snapshot.absent("HEAD", after.facts()), after);
     assertThat(first.findings().fresh()).hasSize(after.result().standing().size());
-    assertThat(ChangeGate.onNew(Level.NOTE).withDeclaredCircuits().reasons(first, held()))
-        .isEmpty();
   }
 }

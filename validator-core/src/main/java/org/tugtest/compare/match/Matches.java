@@ -61,6 +61,18 @@ public final class Matches {
     return Collections.unmodifiableList(List.copyOf(sections.keySet()));
   }
 
+  /** What the things after were called before. */
+  public Renames backwards() {
+    Map<String, Map<String, String>> ids = new LinkedHashMap<>();
+    sections.forEach(
+        (section, match) -> {
+          Map<String, String> back = new LinkedHashMap<>();
+          match.matches().forEach(one -> back.put(one.after(), one.before()));
+          ids.put(section, back);
+        });
+    return new Renames(ids);
+  }
+
   /** What the things before are called after. */
   public Renames renames() {
     return renames;

@@ -2,6 +2,7 @@ package org.tugtest.report.json;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.check.CheckResult;
 import org.tugtest.check.CheckedFinding;
@@ -34,7 +35,8 @@ final class HarnessJson {
     this.json = json;
   }
 
-  void write() {
+  /** Writes it; {@code more} adds properties at its end. */
+  void write(BiConsumer<HarnessReport, JsonStream> more) {
     Harness content = harness.facts().harness();
     CheckResult result = harness.result();
     json.object()
@@ -71,6 +73,7 @@ final class HarnessJson {
     wires(content);
     segments(content);
     totals(content);
+    more.accept(harness, json);
     json.end();
   }
 
@@ -119,14 +122,17 @@ final class HarnessJson {
   private void places(List<Place> places) {
     json.array("at");
     for (Place place : places) {
-      json.object()
-          .text("file", place.file())
-          .count("line", place.line())
-          .count("column", place.column())
-          .text("pointer", place.pointer())
-          .end();
+      place(json.object(), place).end();
     }
     json.end();
+  }
+
+  /** The properties of a place. */
+  static JsonStream place(JsonStream json, Place place) {
+    return json.text("file", place.file())
+        .count("line", place.line())
+        .count("column", place.column())
+        .text("pointer", place.pointer());
   }
 
   private void expectation(Verdict verdict) {

@@ -1,6 +1,7 @@
 package org.tugtest.report.json;
 
 import java.io.IOException;
+import java.util.function.BiConsumer;
 import org.tugtest.report.HarnessReport;
 import org.tugtest.report.JsonStream;
 import org.tugtest.report.Report;
@@ -21,10 +22,11 @@ public final class JsonReport implements ReportWriter {
 
   @Override
   public void write(Report report, Sink sink) throws IOException {
-    JsonStream.write(sink.open(FILE), json -> write(report, json));
+    JsonStream.write(sink.open(FILE), json -> write(report, json, (harness, more) -> {}));
   }
 
-  private static void write(Report report, JsonStream json) {
+  /** Writes the report; {@code more} adds properties to each entry of {@code harnesses}. */
+  static void write(Report report, JsonStream json, BiConsumer<HarnessReport, JsonStream> more) {
     json.object().count("format", 1);
     json.object("tool").text("name", "Tugtest").text("version", report.version()).end();
     json.text("folder", report.folder());
@@ -47,7 +49,7 @@ public final class JsonReport implements ReportWriter {
     json.end();
     json.array("harnesses");
     for (HarnessReport harness : report.harnesses()) {
-      new HarnessJson(report, harness, json).write();
+      new HarnessJson(report, harness, json).write(more);
     }
     json.end().end();
   }

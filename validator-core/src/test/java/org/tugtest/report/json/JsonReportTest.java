@@ -78,7 +78,7 @@ class JsonReportTest {
             root.result()));
   }
 
-  private static void undescribed(String path, JsonNode node, List<String> bare) {
+  static void undescribed(String path, JsonNode node, List<String> bare) {
     node.properties()
         .forEach(
             property -> {

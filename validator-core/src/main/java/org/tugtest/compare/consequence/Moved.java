@@ -1,0 +1,85 @@
+package org.tugtest.compare.consequence;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.tugtest.finding.Subject;
+import org.tugtest.text.NaturalOrder;
+
+/**
+ * A figure that moved.
+ *
+ * @param what in words: {@code PUMP.motor in night run}
+ * @param subject what it is of, as it is called after; null for the whole harness
+ * @param before null when it is not known there
+ * @param after null when it is not known there
+ * @param unit as printed; empty for counts
+ * @param decimals it is shown with
+ * @param note what to know of it; empty when nothing
+ */
+public record Moved(
+    String what,
+    @Nullable Subject subject,
+    @Nullable Double before,
+    @Nullable Double after,
+    String unit,
+    int decimals,
+    String note) {
+
+  /** The largest first; a figure that one side lacks before all others. */
+  public static final Comparator<Moved> LARGEST_FIRST =
+      Comparator.comparingDouble(Moved::size)
+          .reversed()
+          .thenComparing(Moved::what, NaturalOrder.NATURAL);
+
+  /** A figure, when it is not the same on both sides as shown. */
+  public static Optional<Moved> of(
+      String what,
+      @Nullable Subject subject,
+      @Nullable Double before,
+      @Nullable Double after,
+      String unit,
+      int decimals) {
+    Moved moved = new Moved(what, subject, before, after, unit, decimals, "");
+    return moved.shown(before).equals(moved.shown(after)) ? Optional.empty() : Optional.of(moved);
+  }
+
+  /** The same with something to know of it. */
+  public Moved with(String remark) {
+    return new Moved(what, subject, before, after, unit, decimals, remark);
+  }
+
+  /** In the order of reports. */
+  static List<Moved> sorted(List<Moved> moved) {
+    return moved.stream().sorted(LARGEST_FIRST).toList();
+  }
+
+  private double size() {
+    return before == null || after == null ? Double.POSITIVE_INFINITY : Math.abs(after - before);
+  }
+
+  /** A value with its unit; {@code not known} for null. */
+  public String shown(@Nullable Double value) {
+    if (value == null) {
+      return "not known";
+    }
+    if (value.isInfinite()) {
+      return "no bound";
+    }
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
+    String number = rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
+    return unit.isEmpty() ? number : number + " " + unit;
+  }
+
+  /** The move with its sign: {@code +0.4 V}, {@code -312 g}; empty when a side is not known. */
+  public String difference() {
+    if (before == null || after == null || before.isInfinite() || after.isInfinite()) {
+      return "";
+    }
+    String shown = shown(after - before);
+    return shown.startsWith("-") ? shown : "+" + shown;
+  }
+}

@@ -1,0 +1,110 @@
+package org.tugtest.report.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.tugtest.report.ComparedSample;
+import org.tugtest.report.Golden;
+import org.tugtest.report.Report;
+import org.tugtest.report.Sample;
+import org.tugtest.report.Schemas;
+import org.tugtest.report.Written;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+class CompareReportTest {
+  private static final String FOLDER = "/org/tugtest/schema/";
+  private static final String OWN = "urn:tugtest:schema:compare-1";
+
+  @Test
+  void theSample() {
+    JsonNode harness = Schemas.tree(written(ComparedSample.report())).get("harnesses").get(0);
+    String circuits = harness.get("circuits").toPrettyString();
+    String changes = harness.get("changes").toPrettyString();
+    Golden.holds("sample.compare.json", "[" + circuits + ", " + changes + "]\n");
+  }
+
+  @Test
+  void reportsFitThePublishedSchema() {
+    for (Report report :
+        List.of(
+            ComparedSample.report(),
+            ComparedSample.first(),
+            ComparedSample.of(ComparedSample.before(), ComparedSample.before()),
+            Sample.report())) {
+      assertThat(errors(written(report))).isEmpty();
+    }
+  }
+
+  @Test
+  void theSchemaRefusesWhatItDoesNotKnowAndMissesWhatItNeeds() {
+    JsonNode tree = Schemas.tree(written(ComparedSample.report()));
+    ObjectNode harness = (ObjectNode) tree.get("harnesses").get(0);
+    harness.remove("resolved");
+    harness.put("extra", 1);
+    ((ObjectNode) harness.get("changes").get(0)).put("kind", "improved");
+    ((ObjectNode) harness.get("circuits").get("nets").get(0)).set("before", tree.get("gate"));
+    assertThat(errors(tree.toString()))
+        .anySatisfy(error -> assertThat(error).contains("resolved"))
+        .anySatisfy(error -> assertThat(error).contains("extra"))
+        .anySatisfy(error -> assertThat(error).contains("/kind"))
+        .anySatisfy(error -> assertThat(error).contains("/before"));
+  }
+
+  @Test
+  void everyPropertyIsDescribed() {
+    List<String> bare = new ArrayList<>();
+    JsonReportTest.undescribed(
+        "", Schemas.tree(Schemas.resource(FOLDER + "compare-1.schema.json")), bare);
+    assertThat(bare).isEmpty();
+  }
+
+  @Test
+  void saysTheCircuitsTheChangesAndWhatIsNew() {
+    JsonNode harness = Schemas.tree(written(ComparedSample.report())).get("harnesses").get(0);
+    assertThat(harness.get("base").get("label").stringValue()).isEqualTo("1a2b3c4");
+    JsonNode circuits = harness.get("circuits");
+    assertThat(circuits.get("same").booleanValue()).isFalse();
+    assertThat(texts((ArrayNode) circuits.get("nets"), "kind")).containsExactly("lost", "gained");
+    assertThat(circuits.get("nets").get(0).get("announced").booleanValue()).isTrue();
+    assertThat(circuits.get("notMade").get(0).get("net").stringValue()).isEqualTo("BAT:-");
+    assertThat(texts((ArrayNode) harness.get("changes"), "kind"))
+        .contains("limit", "re-pinned", "renamed", "re-gauged", "lengthened", "fuse-re-rated");
+    assertThat(texts((ArrayNode) harness.get("findings"), "age")).contains("new", "known");
+    assertThat(harness.get("rework").isEmpty()).isFalse();
+    assertThat(harness.get("ringOut").get("functions").isEmpty()).isFalse();
+  }
+
+  private static List<String> texts(ArrayNode array, String name) {
+    List<String> texts = new ArrayList<>();
+    array.forEach(entry -> texts.add(entry.get(name).stringValue()));
+    return texts;
+  }
+
+  private static List<String> errors(String json) {
+    Schema schema =
+        SchemaRegistry.withDefaultDialect(
+                SpecificationVersion.DRAFT_2020_12,
+                builder ->
+                    builder.schemas(
+                        Map.of(
+                            OWN,
+                            Schemas.resource(FOLDER + "compare-1.schema.json"),
+                            "urn:tugtest:schema:report-1",
+                            Schemas.resource(FOLDER + "report-1.schema.json"))))
+            .getSchema(SchemaLocation.of(OWN));
+    return schema.validate(Schemas.tree(json)).stream().map(Object::toString).toList();
+  }
+
+  private static String written(Report report) {
+    return Written.by(new CompareReport(), report);
+  }
+}
