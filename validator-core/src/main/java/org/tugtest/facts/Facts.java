@@ -19,6 +19,7 @@ import org.tugtest.network.Wiring;
 import org.tugtest.network.WorkingResistances;
 import org.tugtest.operate.AmbientTemperature;
 import org.tugtest.operate.Operating;
+import org.tugtest.protect.Faults;
 import org.tugtest.protect.Protection;
 import org.tugtest.read.ReadHarness;
 import org.tugtest.route.Bundles;
@@ -54,8 +55,10 @@ public final class Facts {
     final Lazy<Sides> sides;
     final Lazy<Routes> routes;
     final Lazy<Bundles> bundles;
+    final Lazy<WorkingResistances> resistances;
     final Lazy<Operating> operating;
     final Lazy<Protection> protection;
+    final Lazy<Faults> faults;
     final Lazy<Ampacities> ampacity;
 
     Computed(ReadHarness read) {
@@ -78,15 +81,19 @@ public final class Facts {
                       fitting.get().sizes(),
                       routes.get(),
                       new Surroundings(harness, givenDefaults(read))));
+      resistances =
+          new Lazy<>(() -> new WorkingResistances(harness, fitting.get(), routes.get().lengths()));
       operating =
           new Lazy<>(
               () ->
                   Operating.of(
                       harness,
                       network.get(),
-                      new WorkingResistances(harness, fitting.get(), routes.get().lengths()),
+                      resistances.get(),
                       new AmbientTemperature(harness, wiring.get(), network.get())));
       protection = new Lazy<>(() -> Protection.of(harness, network.get(), together.get()));
+      faults =
+          new Lazy<>(() -> Faults.of(harness, network.get(), protection.get(), resistances.get()));
       ampacity =
           new Lazy<>(
               () ->
@@ -229,6 +236,11 @@ public final class Facts {
   /** What fuses keep wires and loads from. */
   public Protection protection() {
     return computed.protection.get();
+  }
+
+  /** What shorts draw and how they end. */
+  public Faults faults() {
+    return computed.faults.get();
   }
 
   /** The lasting currents that the wires stand, and how warm they get. */

@@ -41,16 +41,11 @@ final class FaultGrid {
   private final Map<Integer, double[]> columns = new HashMap<>();
 
   private FaultGrid(
-      int nodes,
-      List<Conductor> conductors,
-      List<Arm> arms,
-      Bridges trees,
-      int[] partOf,
-      Factor factor) {
+      int nodes, List<Conductor> conductors, List<Arm> arms, Rooted rooted, Factor factor) {
     this.conductors = List.copyOf(conductors);
     this.arms = List.copyOf(arms);
-    this.trees = trees;
-    this.partOf = partOf;
+    this.trees = rooted.trees();
+    this.partOf = rooted.partOf();
     this.ohms = factor.drivingPoints();
     this.gateAbove = new int[nodes];
     this.dropAbove = new double[nodes];
@@ -70,45 +65,19 @@ final class FaultGrid {
 
   /** The grid of these; empty when it cannot be factored. */
   static Optional<FaultGrid> of(int nodes, List<Conductor> conductors, List<Arm> arms) {
-    Joined joined = new Joined(nodes);
-    conductors.forEach(conductor -> joined.join(conductor.a(), conductor.b()));
-    int[] partOf = joined.numbered();
-    int[] ground = new int[count(partOf)];
-    Arrays.fill(ground, -1);
-    for (Arm arm : arms) {
-      for (int node : new int[] {arm.to(), arm.from()}) {
-        ground[partOf[node]] = ground[partOf[node]] < 0 ? node : ground[partOf[node]];
-      }
-    }
-    boolean[] grounded = new boolean[nodes];
-    for (int node = 0; node < nodes; node++) {
-      if (ground[partOf[node]] < 0) {
-        ground[partOf[node]] = node;
-      }
-      grounded[node] = ground[partOf[node]] == node;
-    }
     int[] a = conductors.stream().mapToInt(Conductor::a).toArray();
     int[] b = conductors.stream().mapToInt(Conductor::b).toArray();
+    Rooted rooted = new Rooted(nodes, a, b, arms);
+    boolean[] grounded = new boolean[nodes];
+    Arrays.stream(rooted.grounds()).forEach(node -> grounded[node] = true);
     double[] siemens = conductors.stream().mapToDouble(one -> 1 / one.ohms()).toArray();
-    Bridges trees = rooted(nodes, a, b, ground);
     return Structure.of(nodes, a, b, grounded)
         .factor(siemens)
-        .map(factor -> new FaultGrid(nodes, conductors, arms, trees, partOf, factor));
+        .map(factor -> new FaultGrid(nodes, conductors, arms, rooted, factor));
   }
 
   private static int count(int[] numbered) {
     return Arrays.stream(numbered).max().orElse(-1) + 1;
-  }
-
-  /** Trees that begin at the ground of each part: one more node joins them, behind all edges. */
-  private static Bridges rooted(int nodes, int[] a, int[] b, int[] ground) {
-    int[] one = Arrays.copyOf(a, a.length + ground.length);
-    int[] other = Arrays.copyOf(b, b.length + ground.length);
-    for (int i = 0; i < ground.length; i++) {
-      one[a.length + i] = nodes;
-      other[b.length + i] = ground[i];
-    }
-    return new Bridges(nodes + 1, one, other, nodes);
   }
 
   private int[] islands(int parts) {
@@ -211,6 +180,22 @@ final class FaultGrid {
   /** Whether a node lies behind a gate, seen from the ground of its part. */
   boolean behind(int node, int gate) {
     return trees.below(node, lower(gate));
+  }
+
+  /** All nodes, each after the one that it hangs on; one more joins the parts. */
+  int[] order() {
+    return trees.order();
+  }
+
+  /** The conductor by which a node hangs on the way to the arms; -1 at the ground of a part. */
+  int by(int node) {
+    int by = trees.by(node);
+    return by < conductors.size() ? by : -1;
+  }
+
+  /** The node that it hangs on by that. */
+  int parent(int node) {
+    return trees.parent(node);
   }
 
   /** Volts that dead ends take from a fault at a node. */

@@ -1,0 +1,98 @@
+package org.tugtest.protect;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.Deque;
+import java.util.List;
+import java.util.Set;
+import org.tugtest.model.Element;
+import org.tugtest.network.Edge;
+import org.tugtest.network.Joined;
+import org.tugtest.network.Network;
+import org.tugtest.network.Point;
+import org.tugtest.network.Reach;
+
+/**
+ * What of one side of a harness carries current of faults: all metal, and of contacts and diodes
+ * those that lead to something new. So two contacts never feed one place at once, and a change-over
+ * joins nothing that it cannot join; what is left out is told, to be tried in another pass.
+ */
+final class FaultSide {
+  private final List<Integer> kept = new ArrayList<>();
+  private final List<Integer> leftOut = new ArrayList<>();
+
+  /**
+   * One side.
+   *
+   * @param reach what belongs to it
+   * @param starts the plus, or the minus, of all sources
+   * @param first contacts and diodes to be taken before others
+   */
+  FaultSide(Network network, Reach reach, Collection<Point> starts, Set<Integer> first) {
+    Joined metal = new Joined(network.points().size());
+    List<Integer> choices = new ArrayList<>();
+    for (int number : inOrder(network, reach, starts)) {
+      Edge edge = network.edges().get(number);
+      if (!(edge instanceof Edge.OfElement inside)
+          || inside.element() instanceof Element.Fuse
+          || inside.element() instanceof Element.Link) {
+        kept.add(number);
+        metal.join(network.index(edge.a()), network.index(edge.b()));
+      } else if (inside.element() instanceof Element.Contact
+          || inside.element() instanceof Element.Diode) {
+        choices.add(number);
+      }
+    }
+    choices.sort((one, other) -> Boolean.compare(first.contains(other), first.contains(one)));
+    for (int number : choices) {
+      Edge edge = network.edges().get(number);
+      int a = network.index(edge.a());
+      int b = network.index(edge.b());
+      boolean leadsOn = metal.find(a) != metal.find(b);
+      (leadsOn ? kept : leftOut).add(number);
+      metal.join(a, b);
+    }
+  }
+
+  /** The edges of a reach, those nearer to the starts first. */
+  private static List<Integer> inOrder(Network network, Reach reach, Collection<Point> starts) {
+    List<Integer> order = new ArrayList<>();
+    BitSet seen = new BitSet();
+    BitSet done = new BitSet();
+    Deque<Point> open = new ArrayDeque<>();
+    for (Point start : starts) {
+      if (!seen.get(network.index(start))) {
+        seen.set(network.index(start));
+        open.add(start);
+      }
+    }
+    while (!open.isEmpty()) {
+      Point at = open.remove();
+      for (Edge edge : network.edgesAt(at)) {
+        int number = network.number(edge);
+        Point there = edge.across(at);
+        if (reach.takes(number) && !done.get(number)) {
+          done.set(number);
+          order.add(number);
+          if (!seen.get(network.index(there))) {
+            seen.set(network.index(there));
+            open.add(there);
+          }
+        }
+      }
+    }
+    return order;
+  }
+
+  /** What carries current, by number. */
+  List<Integer> kept() {
+    return kept;
+  }
+
+  /** Contacts and diodes that would lead to what is reached otherwise, by number. */
+  List<Integer> leftOut() {
+    return leftOut;
+  }
+}
