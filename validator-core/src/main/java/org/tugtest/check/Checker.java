@@ -82,9 +82,13 @@ public final class Checker {
       if (info.stage() != Stage.READING && facts.unread().contains(facts.harness().root())) {
         return Optional.of("the root file could not be read");
       }
-      return settings.off()
-          ? Optional.of("switched off under limits")
-          : selection.whyNot(info.id());
+      if (settings.off()) {
+        return Optional.of("switched off under limits");
+      }
+      boolean untold = info.stage() == Stage.BUILT && facts.asBuilt().isEmpty();
+      return selection
+          .whyNot(info.id())
+          .or(() -> untold ? Optional.of(NotRun.NOTHING_BUILT) : Optional.empty());
     }
 
     private Facts view(RuleInfo info) {

@@ -22,6 +22,14 @@ import org.tugtest.rule.body.SpliceMisplaced;
 import org.tugtest.rule.body.SupportSpanLong;
 import org.tugtest.rule.body.WireTooLong;
 import org.tugtest.rule.body.WireTooShort;
+import org.tugtest.rule.built.BuiltLengthOff;
+import org.tugtest.rule.built.BuiltOtherColour;
+import org.tugtest.rule.built.BuiltOtherPart;
+import org.tugtest.rule.built.BuiltOtherwise;
+import org.tugtest.rule.built.BuiltThinner;
+import org.tugtest.rule.built.ReadingHigh;
+import org.tugtest.rule.built.ReadingJoined;
+import org.tugtest.rule.built.ReadingOpen;
 import org.tugtest.rule.connectors.CavityUnsealed;
 import org.tugtest.rule.connectors.CircuitCrossesOver;
 import org.tugtest.rule.connectors.ColourAmbiguous;
@@ -168,7 +176,15 @@ public final class RuleCatalog {
             new SupportSpanLong(),
             new ClearanceSmall(),
             new SpliceMisplaced(),
-            new FeedsNearSignals()));
+            new FeedsNearSignals(),
+            new BuiltOtherwise(),
+            new BuiltThinner(),
+            new BuiltOtherPart(),
+            new BuiltOtherColour(),
+            new BuiltLengthOff(),
+            new ReadingOpen(),
+            new ReadingJoined(),
+            new ReadingHigh()));
   }
 
   /** These rules. Two of the same id are refused with an {@link IllegalArgumentException}. */

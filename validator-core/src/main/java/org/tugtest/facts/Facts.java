@@ -3,8 +3,10 @@ package org.tugtest.facts;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import org.tugtest.heat.AlongRoute;
 import org.tugtest.heat.Ampacities;
 import org.tugtest.heat.WireForms;
@@ -41,6 +43,7 @@ public final class Facts {
   private final LocalDate today;
   private final KnownRules knownRules;
   private final WaiverUse waiverUse;
+  private final @Nullable AsBuilt asBuilt;
   private final Computed computed;
 
   /** What is computed from the files alone, shared by all views of them. */
@@ -132,14 +135,16 @@ public final class Facts {
     this.today = today;
     this.knownRules = knownRules;
     this.waiverUse = WaiverUse.NONE;
+    this.asBuilt = null;
     this.computed = new Computed(read);
   }
 
-  private Facts(Facts same, WaiverUse waiverUse) {
+  private Facts(Facts same, WaiverUse waiverUse, @Nullable AsBuilt asBuilt) {
     this.read = same.read;
     this.today = same.today;
     this.knownRules = same.knownRules;
     this.waiverUse = waiverUse;
+    this.asBuilt = asBuilt;
     this.computed = same.computed;
   }
 
@@ -155,7 +160,12 @@ public final class Facts {
 
   /** The same facts, all that is computed included, with what the waivers did. */
   public Facts with(WaiverUse use) {
-    return new Facts(this, use);
+    return new Facts(this, use, asBuilt);
+  }
+
+  /** The same facts, all that is computed included, with what was built and measured. */
+  public Facts with(AsBuilt built) {
+    return new Facts(this, waiverUse, built);
   }
 
   /** What the files say. */
@@ -201,6 +211,11 @@ public final class Facts {
   /** What the waivers did; nothing until the last stage of a check. */
   public WaiverUse waiverUse() {
     return waiverUse;
+  }
+
+  /** What was built and measured; empty when nothing of it is told. */
+  public Optional<AsBuilt> asBuilt() {
+    return Optional.ofNullable(asBuilt);
   }
 
   /** What references name, what ends where, and what mates. */

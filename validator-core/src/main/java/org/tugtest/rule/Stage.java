@@ -8,6 +8,8 @@ public enum Stage {
   REFERENCES,
   /** Everything else. */
   HARNESS,
+  /** Needs what was built and measured; does not run where only the plan is checked. */
+  BUILT,
   /** After all others: what waivers did. */
   WAIVERS
 }

@@ -3,9 +3,11 @@ package org.tugtest.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.tugtest.built.Told;
 import org.tugtest.facts.Facts;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Judged;
@@ -19,9 +21,9 @@ class RuleExamplesTest {
   }
 
   private static CheckResult check(String example) {
-    Facts facts =
-        Facts.of(
-            Judged.read(Example.of(example).files()), Judged.TODAY, RuleCatalog.standard().known());
+    Map<String, String> files = Example.of(example).files();
+    Facts plan = Facts.of(Judged.read(files), Judged.TODAY, RuleCatalog.standard().known());
+    Facts facts = Told.of(files).map(told -> plan.with(told.intake(plan).asBuilt())).orElse(plan);
     return new Checker(RuleCatalog.standard(), Selection.ALL).check(facts);
   }
 

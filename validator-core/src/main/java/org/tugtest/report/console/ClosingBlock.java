@@ -101,7 +101,9 @@ final class ClosingBlock {
     Map<String, String> why = new LinkedHashMap<>();
     for (HarnessReport harness : report.harnesses()) {
       for (NotRun rule : harness.result().notRun()) {
-        why.putIfAbsent(rule.rule(), rule.why());
+        if (!rule.expected()) {
+          why.putIfAbsent(rule.rule(), rule.why());
+        }
       }
     }
     if (why.isEmpty()) {

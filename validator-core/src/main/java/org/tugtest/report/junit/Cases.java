@@ -74,7 +74,11 @@ final class Cases {
       of(outcomes, coverage.rule()).coverage = coverage;
     }
     for (NotRun rule : result.notRun()) {
-      of(outcomes, rule.rule()).notRun = rule.why();
+      if (rule.expected()) {
+        outcomes.remove(rule.rule());
+      } else {
+        of(outcomes, rule.rule()).notRun = rule.why();
+      }
     }
     for (Crash crash : result.crashes()) {
       of(outcomes, crash.rule()).crash = crash;

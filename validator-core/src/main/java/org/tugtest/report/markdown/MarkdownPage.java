@@ -273,7 +273,9 @@ final class MarkdownPage {
   private void notRun() {
     Set<Skipped> skipped = new LinkedHashSet<>();
     for (HarnessReport harness : report.harnesses()) {
-      harness.result().notRun().forEach(rule -> skipped.add(new Skipped(rule.rule(), rule.why())));
+      harness.result().notRun().stream()
+          .filter(rule -> !rule.expected())
+          .forEach(rule -> skipped.add(new Skipped(rule.rule(), rule.why())));
     }
     page.section(
         "\n### Rules not run\n\n",

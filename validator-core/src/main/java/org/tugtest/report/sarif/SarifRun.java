@@ -75,7 +75,9 @@ final class SarifRun {
     json.flag("executionSuccessful", harness.result().crashes().isEmpty());
     json.array("toolConfigurationNotifications");
     for (NotRun rule : harness.result().notRun()) {
-      notification(rule.rule(), "note", rule.rule() + " did not run: " + rule.why());
+      if (!rule.expected()) {
+        notification(rule.rule(), "note", rule.rule() + " did not run: " + rule.why());
+      }
     }
     json.end();
     json.array("toolExecutionNotifications");
