@@ -1,0 +1,69 @@
+package org.tugtest.bench.whatif;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tugtest.facts.Facts;
+import org.tugtest.model.Element;
+import org.tugtest.network.Edge;
+import org.tugtest.network.Network;
+import org.tugtest.operate.OperatingPoint;
+import org.tugtest.solve.Solution;
+
+/** What a person notices at the loads of a harness in one state. */
+final class Symptoms {
+  private static final double NO_VOLTS = 0.5;
+  private static final double HALF = 0.5;
+  private static final double LIVE_SHARE = 0.1;
+  private final OperatingPoint state;
+  private final Network network;
+  private final double nominalV;
+  private final List<Edge.OfElement> wanted = new ArrayList<>();
+  private final List<Edge.OfElement> unwanted = new ArrayList<>();
+
+  Symptoms(Facts facts, OperatingPoint state) {
+    this.state = state;
+    this.network = facts.network();
+    this.nominalV = facts.harness().defaults().nominalV();
+    for (Edge edge : network.edges()) {
+      if (edge instanceof Edge.OfElement user && user.element() instanceof Element.Load load) {
+        double volts = Math.abs(state.across(user));
+        if (state.wanted(user) && volts >= least(load)) {
+          wanted.add(user);
+        } else if (!state.wanted(user)
+            && load.use() == Element.Load.Use.SWITCHED
+            && volts < LIVE_SHARE * nominalV) {
+          unwanted.add(user);
+        }
+      }
+    }
+  }
+
+  /** What differs from the sound harness. */
+  Effect.InState of(Solution fault) {
+    List<Edge.OfElement> lost = new ArrayList<>();
+    List<Edge.OfElement> dim = new ArrayList<>();
+    List<Edge.OfElement> live = new ArrayList<>();
+    for (Edge.OfElement load : wanted) {
+      double volts = volts(fault, load);
+      if (volts < NO_VOLTS) {
+        lost.add(load);
+      } else if (volts < least((Element.Load) load.element())) {
+        dim.add(load);
+      }
+    }
+    for (Edge.OfElement load : unwanted) {
+      if (volts(fault, load) >= LIVE_SHARE * nominalV) {
+        live.add(load);
+      }
+    }
+    return new Effect.InState(state.state(), lost, dim, live);
+  }
+
+  private double volts(Solution fault, Edge.OfElement load) {
+    return Math.abs(fault.across(network.number(load)));
+  }
+
+  private double least(Element.Load load) {
+    return load.minV() == null ? HALF * nominalV : load.minV();
+  }
+}
