@@ -4,6 +4,7 @@ import java.util.List;
 import org.tugtest.check.CheckResult;
 import org.tugtest.report.HarnessReport;
 import org.tugtest.report.Report;
+import org.tugtest.report.html.bundles.BundlesRoom;
 import org.tugtest.report.html.circuits.CircuitsRoom;
 import org.tugtest.report.html.fuses.FusesRoom;
 import org.tugtest.report.html.fuses.IsolationCard;
@@ -25,6 +26,7 @@ record HarnessPage(
     CoverageRoom coverage,
     CheckResult result,
     LoomRoom loom,
+    BundlesRoom bundles,
     CircuitsRoom circuits,
     FusesRoom fuses,
     IsolationCard isolation,
@@ -51,6 +53,7 @@ record HarnessPage(
         coverage,
         harness.result(),
         loom,
+        BundlesRoom.of(harness.facts()),
         circuits,
         FusesRoom.of(harness.facts(), circuits.circuits()),
         IsolationCard.of(harness.facts()),
