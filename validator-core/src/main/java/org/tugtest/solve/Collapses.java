@@ -99,7 +99,8 @@ final class Collapses {
       branches.set(i, new Branch.Load(load.a(), load.b(), watts, true, SOME_VOLTS));
     }
     LoadLoop.Outcome outcome =
-        new LoadLoop(new Circuit(circuit.nodes(), branches)).settle(grid, flow.linear().copy());
+        new LoadLoop(new Circuit(circuit.nodes(), branches))
+            .settle(grid, flow.linear().copy(), LoadLoop.MOST_ROUNDS);
     return outcome.settled()
         && !outcome.tangentFailed()
         && outcome.flow().isPresent()

@@ -11,7 +11,9 @@ import java.util.Optional;
  * as long as the matrix stays positive definite and no load crosses its floor.
  */
 final class LoadLoop {
-  private static final int MOST_ROUNDS = 200;
+  /** So many rounds are made before loads are said not to come to rest. */
+  static final int MOST_ROUNDS = 200;
+
   private static final double SETTLED = 1e-12;
   private static final double LONGEST_STRIDE = 1e9;
   private final List<Branch.Load> loads = new ArrayList<>();
@@ -54,13 +56,13 @@ final class LoadLoop {
     return List.copyOf(numbers);
   }
 
-  Outcome settle(Grid grid, Linear linear) {
+  Outcome settle(Grid grid, Linear linear, int most) {
     double[] at = new double[loads.size()];
     java.util.Arrays.fill(at, bound);
     boolean tangentFailed = false;
     double stride = 1;
     Optional<Flow> flow = Optional.empty();
-    for (int round = 1; round <= MOST_ROUNDS; round++) {
+    for (int round = 1; round <= most; round++) {
       flow = Optional.empty();
       if (round > 1) {
         lay(linear, at, true);
@@ -86,7 +88,7 @@ final class LoadLoop {
         return new Outcome(flow, true, tangentFailed, round);
       }
     }
-    return new Outcome(flow, false, tangentFailed, MOST_ROUNDS);
+    return new Outcome(flow, false, tangentFailed, most);
   }
 
   /**

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Finds the pieces on which sources and diodes work for one set of relay contacts: all that are
@@ -14,6 +15,7 @@ import java.util.TreeSet;
  * (which ends, for resistances: Murty's least index rule).
  */
 final class PieceLoop {
+  private static final int ROUGH_ROUNDS = 2;
   private final Circuit circuit;
   private final LoadLoop loads;
   private final boolean[] refused;
@@ -37,12 +39,18 @@ final class PieceLoop {
     this.refused = refused.clone();
   }
 
-  /** Solves the circuit with the relay contacts that these coils make, true being pulled. */
-  Outcome settle(boolean[] pulled) {
+  /**
+   * Solves the circuit with the relay contacts that these coils make, true being pulled. While
+   * pieces are still wrong the loads come to rest roughly only.
+   *
+   * @param near pieces to begin with, from another set of contacts; null: diodes off
+   */
+  Outcome settle(boolean[] pulled, @Nullable Pieces near) {
     Linear linear = ContactSet.linear(circuit, pulled);
-    Pieces pieces = new Pieces(circuit, refused);
+    Pieces pieces = near == null ? new Pieces(circuit, refused) : near.copy();
     Set<String> seen = new HashSet<>();
     boolean lowestOnly = false;
+    boolean rough = true;
     int rounds = 0;
     int most = 100 + 4 * pieces.numbers().length;
     for (int change = 0; ; change++) {
@@ -52,7 +60,8 @@ final class PieceLoop {
         continue;
       }
       Grid grid = Grid.of(linear);
-      LoadLoop.Outcome outcome = loads.settle(grid, linear);
+      LoadLoop.Outcome outcome =
+          loads.settle(grid, linear, rough ? ROUGH_ROUNDS : LoadLoop.MOST_ROUNDS);
       rounds += outcome.rounds();
       List<Trouble> troubles = new ArrayList<>();
       if (outcome.flow().isEmpty()) {
@@ -64,6 +73,11 @@ final class PieceLoop {
       Map<Integer, Pieces.Piece> lifts = wrong.isEmpty() ? pieces.lifts(flow) : Map.of();
       boolean again = !wrong.isEmpty() || !lifts.isEmpty();
       boolean repeated = !wrong.isEmpty() && !seen.add(pieces.key());
+      if (rough && !outcome.settled() && (!again || repeated)) {
+        rough = false;
+        seen.clear();
+        continue;
+      }
       if (!again || change > most || (repeated && lowestOnly)) {
         if (!outcome.settled()) {
           troubles.add(new Trouble.LoadsUnsettled(loads.numbers()));

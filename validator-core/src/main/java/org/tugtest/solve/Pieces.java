@@ -62,6 +62,17 @@ final class Pieces {
     numbers = Arrays.copyOf(changing, count);
   }
 
+  private Pieces(Pieces same) {
+    branches = same.branches;
+    numbers = same.numbers;
+    pieces = same.pieces.clone();
+    tolerance = same.tolerance;
+  }
+
+  Pieces copy() {
+    return new Pieces(this);
+  }
+
   /** The sources and diodes, by number. */
   int[] numbers() {
     return numbers.clone();

@@ -22,6 +22,7 @@ final class RelayLoop {
   private final PieceLoop inner;
   private final int[] coils;
   private final Map<String, PieceLoop.Outcome> known = new LinkedHashMap<>();
+  private @Nullable Pieces last;
   private int rounds;
 
   /**
@@ -184,7 +185,8 @@ final class RelayLoop {
     String key = numbers(pulled).toString();
     PieceLoop.Outcome outcome = known.get(key);
     if (outcome == null) {
-      outcome = inner.settle(pulled);
+      outcome = inner.settle(pulled, last);
+      last = outcome.pieces();
       rounds += outcome.rounds();
       if (known.size() < MOST_KEPT) {
         known.put(key, outcome);
