@@ -69,17 +69,24 @@ public record Moved(
     if (value.isInfinite()) {
       return "no bound";
     }
-    BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
+    BigDecimal rounded = rounded(value);
     String number = rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
     return unit.isEmpty() ? number : number + " " + unit;
   }
 
-  /** The move with its sign: {@code +0.4 V}, {@code -312 g}; empty when a side is not known. */
+  private BigDecimal rounded(double value) {
+    return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
+  }
+
+  /**
+   * The move, as the rounded figures show it, with its sign: {@code +0.4 V}, {@code -312 g}; empty
+   * when a side is not known.
+   */
   public String difference() {
     if (before == null || after == null || before.isInfinite() || after.isInfinite()) {
       return "";
     }
-    String shown = shown(after - before);
+    String shown = shown(rounded(after).subtract(rounded(before)).doubleValue());
     return shown.startsWith("-") ? shown : "+" + shown;
   }
 }

@@ -10,7 +10,6 @@ import java.util.stream.Collectors;
 import org.tugtest.check.CheckedFinding;
 import org.tugtest.check.Crash;
 import org.tugtest.expect.Verdict;
-import org.tugtest.finding.Finding;
 import org.tugtest.finding.Subject;
 import org.tugtest.report.Cautions;
 import org.tugtest.report.FindingGroup;
@@ -20,14 +19,12 @@ import org.tugtest.report.Report;
 import org.tugtest.report.Tally;
 import org.tugtest.report.VerdictSentence;
 import org.tugtest.rule.Coverage;
-import org.tugtest.text.Place;
 
 /** The page of a whole report: verdict, findings the gravest first, what was not judged. */
 final class MarkdownPage {
   private static final int SENTENCE = 500;
   private static final int NAME = 120;
   private static final int PATH = 250;
-  private static final int MOST_PLACES = 4;
   private static final int MOST_DETAILS = 4;
 
   /** Bytes of the whole page at which each section ends at the latest. */
@@ -121,54 +118,13 @@ final class MarkdownPage {
         "\n### Findings\n\n",
         groups,
         FINDINGS_END,
-        this::finding,
+        new FindingBlock(report)::of,
         rest ->
             "- **"
                 + rest.size()
                 + " more** ("
                 + Tally.levels(rest.stream().map(FindingGroup::finding).toList())
                 + ") do not fit here; the other reports have them all\n");
-  }
-
-  private String finding(FindingGroup group) {
-    Finding finding = group.finding();
-    StringBuilder block = new StringBuilder("- **" + finding.level().word() + "** ");
-    block.append(MarkdownText.code(finding.rule(), NAME)).append(' ');
-    block.append(MarkdownText.plain(finding.message(), SENTENCE)).append("\n  - ");
-    List<Place> at = finding.at();
-    block.append(
-        at.stream()
-            .limit(MOST_PLACES)
-            .map(place -> MarkdownText.code(report.shown(place), PATH))
-            .collect(Collectors.joining(", ")));
-    if (at.size() > MOST_PLACES) {
-      block.append(" and ").append(at.size() - MOST_PLACES).append(" more");
-    }
-    if (severalRoots()) {
-      List<String> roots = group.roots();
-      block.append(" in ").append(MarkdownText.code(roots.get(0), PATH));
-      if (roots.size() > 1) {
-        block.append(" and ").append(Tally.counted(roots.size() - 1, "more root"));
-      }
-    }
-    block.append('\n');
-    if (!finding.remedy().isBlank()) {
-      block.append("  - remedy: ").append(MarkdownText.plain(finding.remedy(), SENTENCE));
-      block.append('\n');
-    }
-    List<String> details = finding.details();
-    int shown = details.size() > MOST_DETAILS ? MOST_DETAILS - 1 : details.size();
-    for (String detail : details.subList(0, shown)) {
-      block.append("  - ").append(MarkdownText.plain(detail, SENTENCE / 2)).append('\n');
-    }
-    if (shown < details.size()) {
-      block.append("  - and ").append(details.size() - shown).append(" more\n");
-    }
-    if (!group.follow().isEmpty()) {
-      block.append("  - ").append(group.follow().size()).append(" more follow from this (");
-      block.append(Tally.levels(group.follow())).append(")\n");
-    }
-    return block.toString();
   }
 
   private record Stated(String root, Verdict verdict) {}

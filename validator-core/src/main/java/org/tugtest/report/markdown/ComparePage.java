@@ -1,0 +1,277 @@
+package org.tugtest.report.markdown;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.tugtest.check.CheckResult;
+import org.tugtest.check.CheckedFinding;
+import org.tugtest.compare.Age;
+import org.tugtest.compare.Announced;
+import org.tugtest.compare.Comparison;
+import org.tugtest.compare.change.Change;
+import org.tugtest.compare.change.Group;
+import org.tugtest.compare.circuit.ElementChange;
+import org.tugtest.compare.circuit.NetChange;
+import org.tugtest.compare.consequence.Consequences;
+import org.tugtest.compare.consequence.Moved;
+import org.tugtest.finding.Finding;
+import org.tugtest.report.Baseline;
+import org.tugtest.report.Cautions;
+import org.tugtest.report.ChangeSummary;
+import org.tugtest.report.FindingGroup;
+import org.tugtest.report.HarnessReport;
+import org.tugtest.report.Report;
+import org.tugtest.report.Tally;
+import org.tugtest.report.VerdictSentence;
+
+/** The page of a comparison: for each root the meaning first, then what it consists of. */
+final class ComparePage {
+  private static final int SENTENCE = 500;
+  private static final int NAME = 120;
+  private static final int PATH = 250;
+  private static final int MOST_MOVED = 8;
+
+  /** Bytes of the whole page at which the last root ends at the latest. */
+  private static final int END = 57_000;
+
+  /** Bytes that a root needs for the headings of its sections. */
+  private static final int LEAST = 4_500;
+
+  private static final int HEAD = 120;
+
+  private final Report report;
+  private final BoundedPage page = new BoundedPage();
+
+  private ComparePage(Report report) {
+    this.report = report;
+  }
+
+  static String of(Report report) {
+    ComparePage page = new ComparePage(report);
+    page.write();
+    return page.page.toString();
+  }
+
+  private void write() {
+    page.add("## Tugtest – " + plain(VerdictSentence.of(report)) + "\n\n");
+    page.add(MarkdownText.code(report.revision().shown(), NAME));
+    page.add(" held against its base, as of " + report.revision().today() + "\n");
+    List<HarnessReport> same = new ArrayList<>();
+    List<HarnessReport> others = new ArrayList<>();
+    for (HarnessReport harness : report.harnesses()) {
+      (saysNothing(harness) ? same : others).add(harness);
+    }
+    for (int i = 0; i < others.size(); i++) {
+      int left = END - page.bytes();
+      int share = Math.max(LEAST, left / (others.size() - i));
+      if (left < LEAST) {
+        page.add(
+            "\n**"
+                + Tally.counted(others.size() - i, "more root")
+                + "** with changes do not fit here; compare.html and compare.json have them all\n");
+        break;
+      }
+      root(others.get(i), page.bytes() + share);
+    }
+    page.section(
+        "\n### Roots in which nothing changes\n\n",
+        same,
+        END + 1_000,
+        harness -> "- " + MarkdownText.code(harness.root(), PATH) + "\n",
+        rest -> "- and " + rest.size() + " more\n");
+    page.add("\n<sub>" + MarkdownText.plain(Cautions.LINE, SENTENCE) + "</sub>\n");
+  }
+
+  private static boolean saysNothing(HarnessReport harness) {
+    Baseline baseline = harness.baseline();
+    return baseline != null
+        && baseline.present()
+        && baseline.comparison().changes().isEmpty()
+        && baseline.comparison().findings().resolved().isEmpty()
+        && fresh(harness).isEmpty();
+  }
+
+  private void root(HarnessReport harness, int end) {
+    Baseline baseline = harness.baseline();
+    page.add("\n### " + MarkdownText.plain(harness.title(), NAME) + "\n\n");
+    page.add(MarkdownText.code(harness.root(), HEAD));
+    if (baseline == null || !baseline.present()) {
+      page.add(
+          baseline == null
+              ? " is held against nothing.\n"
+              : " is not there in "
+                  + MarkdownText.code(baseline.label(), HEAD)
+                  + ": everything is new.\n");
+      findings(harness, end - LEAST / 2);
+      return;
+    }
+    Comparison comparison = baseline.comparison();
+    page.add(" against " + MarkdownText.code(baseline.label(), HEAD) + ": **");
+    page.add(MarkdownText.plain(ChangeSummary.of(comparison), SENTENCE) + "**\n");
+    int left = Math.max(0, end - page.bytes());
+    int room = left - Math.min(LEAST, left / 2);
+    int start = page.bytes();
+    policy(comparison, start + room / 10);
+    circuits(comparison, baseline.announced(), start + room * 3 / 10);
+    findings(harness, start + room * 6 / 10);
+    changes(comparison, start + room * 8 / 10);
+    moved(comparison, start + room * 9 / 10);
+    resolved(comparison, start + room);
+  }
+
+  private void policy(Comparison comparison, int most) {
+    page.section(
+        "\n#### What is demanded changes too\n\n",
+        comparison.policy(),
+        most,
+        change -> "- " + plain(change.sentence()) + "\n",
+        ComparePage::more);
+  }
+
+  private void circuits(Comparison comparison, Announced announced, int most) {
+    List<String> lines = new ArrayList<>();
+    for (NetChange net : comparison.circuits().nets()) {
+      lines.add(line(net.sentence(), announced.undeclaredNets().contains(net)));
+    }
+    for (ElementChange element : comparison.circuits().elements()) {
+      lines.add(line(element.sentence(), announced.undeclaredElements().contains(element)));
+    }
+    for (Announced.NotMade one : announced.notMade()) {
+      lines.add(
+          "- announced and not made: "
+              + MarkdownText.code(one.id(), NAME)
+              + ": "
+              + plain(one.why())
+              + "\n");
+    }
+    for (String id : announced.old()) {
+      lines.add(
+          "- covered by "
+              + MarkdownText.code(id, NAME)
+              + ", which the base had announced already\n");
+    }
+    page.section(
+        "\n#### " + plain(comparison.circuits().sentence()) + "\n\n",
+        lines,
+        most,
+        line -> line,
+        ComparePage::more);
+  }
+
+  private static String line(String sentence, boolean undeclared) {
+    return "- " + plain(sentence) + (undeclared ? " **Not announced.**" : " Announced.") + "\n";
+  }
+
+  private static List<CheckedFinding> fresh(HarnessReport harness) {
+    return harness.result().standing().stream()
+        .filter(checked -> harness.age(checked) == Age.NEW)
+        .toList();
+  }
+
+  private void findings(HarnessReport harness, int most) {
+    List<CheckedFinding> fresh = fresh(harness);
+    CheckResult only =
+        new CheckResult(harness.root(), fresh, List.of(), List.of(), List.of(), List.of());
+    List<FindingGroup> groups =
+        FindingGroup.standing(List.of(new HarnessReport(harness.facts(), only))).stream()
+            .sorted(Comparator.comparing(group -> group.finding().level()))
+            .toList();
+    int known = harness.result().standing().size() - fresh.size();
+    if (groups.isEmpty()) {
+      page.add("\nNo new findings; " + known + " known.\n");
+      return;
+    }
+    page.section(
+        "\n#### New findings" + (known > 0 ? " (" + known + " known left out)" : "") + "\n\n",
+        groups,
+        most,
+        new FindingBlock(report)::of,
+        rest ->
+            "- **"
+                + rest.size()
+                + " more** ("
+                + Tally.levels(rest.stream().map(FindingGroup::finding).toList())
+                + ")\n");
+  }
+
+  private void changes(Comparison comparison, int most) {
+    List<Change> rest =
+        comparison.changes().stream().filter(change -> !change.kind().isPolicy()).toList();
+    Set<Change> firsts = new HashSet<>();
+    Group last = Group.POLICY;
+    for (Change change : rest) {
+      if (!change.group().equals(last)) {
+        firsts.add(change);
+        last = change.group();
+      }
+    }
+    page.section(
+        "\n#### Changes\n\n",
+        rest,
+        most,
+        change ->
+            (firsts.contains(change)
+                    ? "- **" + MarkdownText.plain(change.group().title(), NAME) + "**\n"
+                    : "")
+                + "  - "
+                + plain(change.sentence())
+                + "\n",
+        ComparePage::more);
+  }
+
+  private void moved(Comparison comparison, int most) {
+    List<String> lines = new ArrayList<>();
+    for (Consequences sort : Consequences.of(comparison)) {
+      List<String> shown = new ArrayList<>();
+      for (Moved one : sort.moved().subList(0, Math.min(MOST_MOVED, sort.moved().size()))) {
+        String difference = one.difference();
+        shown.add(
+            one.what()
+                + " "
+                + one.shown(one.before())
+                + " to "
+                + one.shown(one.after())
+                + (difference.isEmpty() ? "" : " (" + difference + ")"));
+      }
+      int left = sort.moved().size() - shown.size();
+      lines.add(
+          "- "
+              + sort.title()
+              + ": "
+              + plain(String.join(", ", shown))
+              + (left > 0 ? " and " + left + " more" : "")
+              + "\n");
+    }
+    page.section("\n#### What moves with it\n\n", lines, most, line -> line, ComparePage::more);
+  }
+
+  private void resolved(Comparison comparison, int most) {
+    List<Finding> resolved =
+        comparison.findings().resolved().stream()
+            .sorted(Comparator.comparing(Finding::level))
+            .toList();
+    page.section(
+        "\n#### Resolved\n\n",
+        resolved,
+        most,
+        finding ->
+            "- "
+                + finding.level().word()
+                + " "
+                + MarkdownText.code(finding.rule(), NAME)
+                + " "
+                + plain(finding.message())
+                + "\n",
+        ComparePage::more);
+  }
+
+  private static String more(List<?> rest) {
+    return "- and " + rest.size() + " more\n";
+  }
+
+  private static String plain(String text) {
+    return MarkdownText.plain(text, SENTENCE);
+  }
+}
