@@ -16,6 +16,7 @@ import org.tugtest.rule.body.CoveringLoose;
 import org.tugtest.rule.body.CoveringMissing;
 import org.tugtest.rule.body.CoveringOverfilled;
 import org.tugtest.rule.body.FeedsNearSignals;
+import org.tugtest.rule.body.LoomOverweight;
 import org.tugtest.rule.body.MaterialTooCool;
 import org.tugtest.rule.body.RouteBroken;
 import org.tugtest.rule.body.SpliceMisplaced;
@@ -177,6 +178,7 @@ public final class RuleCatalog {
             new ClearanceSmall(),
             new SpliceMisplaced(),
             new FeedsNearSignals(),
+            new LoomOverweight(),
             new BuiltOtherwise(),
             new BuiltThinner(),
             new BuiltOtherPart(),

@@ -27,7 +27,7 @@ public final class Expectations {
       case JOINED -> JoinedOrApart.joined(stated);
       case APART -> JoinedOrApart.apart(stated);
       case FUSED_BY -> FusedBy.judge(stated);
-      default -> stated.notJudged("this version of Tugtest does not judge \"" + that.word() + "\"");
+      case LIGHTER_THAN -> LighterThan.judge(stated);
     };
   }
 }

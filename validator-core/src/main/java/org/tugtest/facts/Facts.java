@@ -27,6 +27,8 @@ import org.tugtest.read.ReadHarness;
 import org.tugtest.route.Bundles;
 import org.tugtest.route.Routes;
 import org.tugtest.route.Surroundings;
+import org.tugtest.route.Totals;
+import org.tugtest.route.TotalsCount;
 import org.tugtest.text.JsonPointer;
 import org.tugtest.text.NaturalOrder;
 import org.tugtest.text.Places;
@@ -59,6 +61,7 @@ public final class Facts {
     final Lazy<Routes> routes;
     final Lazy<Bundles> bundles;
     final Lazy<WorkingResistances> resistances;
+    final Lazy<Totals> totals;
     final Lazy<Operating> operating;
     final Lazy<Protection> protection;
     final Lazy<Faults> faults;
@@ -86,6 +89,11 @@ public final class Facts {
                       new Surroundings(harness, givenDefaults(read))));
       resistances =
           new Lazy<>(() -> new WorkingResistances(harness, fitting.get(), routes.get().lengths()));
+      totals =
+          new Lazy<>(
+              () ->
+                  TotalsCount.of(
+                      harness, wiring.get(), fitting.get(), routes.get(), bundles.get()));
       operating =
           new Lazy<>(
               () ->
@@ -271,6 +279,11 @@ public final class Facts {
   /** What lies side by side along the layout, and what is round it. */
   public Bundles bundles() {
     return computed.bundles.get();
+  }
+
+  /** Metres and grams of all that the looms are made of. */
+  public Totals totals() {
+    return computed.totals.get();
   }
 
   /** How long the wires are: as built, else as cut, else as routed. */

@@ -71,8 +71,7 @@ final class HarnessJson {
     json.end();
     states(content);
     wires(content);
-    segments(content);
-    totals(content);
+    new BodyJson(harness.facts(), json).write();
     more.accept(harness, json);
     json.end();
   }
@@ -179,9 +178,9 @@ final class HarnessJson {
     json.object("wires");
     for (Wire wire : content.wires().values()) {
       Route route = harness.facts().routes().of(wire.id()).orElse(null);
-      Double cut = route == null ? null : tenths(route.cutMm());
+      Double cut = route == null ? null : BodyJson.tenths(route.cutMm());
       json.object(wire.id())
-          .number("routedMm", route == null ? null : tenths(route.routedMm()))
+          .number("routedMm", route == null ? null : BodyJson.tenths(route.routedMm()))
           .number("cutMm", wire.cutMm() == null ? cut : wire.cutMm())
           .number("milliohm20", null)
           .number("ampacityA", WireProtection.ampacityA(harness.facts(), wire))
@@ -190,34 +189,5 @@ final class HarnessJson {
           .end();
     }
     json.end();
-  }
-
-  /** A length to a tenth of a millimetre. */
-  private static Double tenths(double mm) {
-    return Math.round(mm * 10) / 10.0;
-  }
-
-  private void segments(Harness content) {
-    json.object("segments");
-    for (String segment : content.layout().segments().keySet()) {
-      json.object(segment);
-      for (String figure : List.of("leastMm", "expectedMm", "looseMm", "fill", "bendMm")) {
-        json.number(figure, null);
-      }
-      json.end();
-    }
-    json.end();
-  }
-
-  private void totals(Harness content) {
-    json.object("totals")
-        .count("looms", content.looms().size())
-        .count("devices", content.devices().size())
-        .count("connectors", content.connectors().size())
-        .count("splices", content.splices().size())
-        .count("wires", content.wires().size())
-        .number("metres", null)
-        .number("grams", null)
-        .end();
   }
 }
