@@ -1,6 +1,7 @@
 package org.tugtest.bench.whatif;
 
 import java.util.List;
+import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
 import org.tugtest.network.Network;
 import org.tugtest.operate.OperatingPoint;
@@ -29,7 +30,7 @@ final class Rows {
     java.util.Arrays.fill(first, -1);
     for (int i = 0; i < edges.size(); i++) {
       Edge edge = edges.get(i);
-      if (Math.abs(state.amps(edge)) > least) {
+      if (Math.abs(state.amps(edge)) > least && !isCoil(edge)) {
         for (int at : new int[] {network.index(edge.a()), network.index(edge.b())}) {
           if (degree[at] == 2 && first[at] < 0) {
             first[at] = i;
@@ -40,6 +41,11 @@ final class Rows {
       }
     }
     return new Rows(row);
+  }
+
+  /** A coil stands for no row: its contacts need it. */
+  private static boolean isCoil(Edge edge) {
+    return edge instanceof Edge.OfElement inside && inside.element() instanceof Element.Coil;
   }
 
   /** The number of the first part of the row that a part is in. */
