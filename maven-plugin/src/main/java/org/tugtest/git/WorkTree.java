@@ -110,6 +110,16 @@ public final class WorkTree implements AutoCloseable {
     return top;
   }
 
+  /** Where git keeps the hooks of this repository and all its work trees, unless told otherwise. */
+  public Path hooks() {
+    return repository.getCommonDirectory().toPath().toAbsolutePath().normalize().resolve("hooks");
+  }
+
+  /** The folder of hooks that the repository's own configuration names, as it is written there. */
+  public Optional<String> hooksPath() {
+    return Optional.ofNullable(repository.getConfig().getString("core", null, "hooksPath"));
+  }
+
   /** Its commits. */
   public Revisions revisions() {
     return revisions;

@@ -49,7 +49,7 @@ final class CheckRun {
     CiSystem ci = CiSystem.of(order.annotations(), around.environment());
     ReportFiles reports = ReportFiles.of(order.formats(), ci);
     try (Ground ground = Ground.of(place.folders(), around.environment())) {
-      refuseOutside(ground);
+      place.refuseOutside(around, ground);
       Seen seen = seen(ground, today);
       if (seen.files().paths().stream().noneMatch(HarnessReader::isRoot)) {
         nothingToCheck(outcome);
@@ -86,17 +86,6 @@ final class CheckRun {
       return Seen.staged(ground.needed("tugtest.staged"), place.scope(), today, clock);
     } catch (IOException unread) {
       throw new MojoExecutionException(String.valueOf(unread.getMessage()), unread);
-    }
-  }
-
-  private void refuseOutside(Ground ground) throws MojoExecutionException {
-    Optional<Path> outside = ground.outside(place.folders());
-    if (outside.isPresent()) {
-      throw new MojoExecutionException(
-          "tugtest.libraryDirectories names "
-              + around.show(outside.get())
-              + ", which lies outside the git work tree; move it inside, so that every revision has"
-              + " its own parts");
     }
   }
 

@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.jspecify.annotations.Nullable;
+import org.tugtest.base.Ground;
 import org.tugtest.files.Choice;
 import org.tugtest.files.DiskFiles;
 import org.tugtest.files.Folders;
@@ -50,6 +52,18 @@ record Workplace(Folders folders, Choice choice, Path output) {
   /** The files that may belong to a harness. */
   Scope scope() {
     return new Scope(folders, choice, ReadLimits.STANDARD);
+  }
+
+  /** Refuses a folder of shared parts that revisions would not have. */
+  void refuseOutside(Surroundings around, Ground ground) throws MojoExecutionException {
+    Optional<Path> outside = ground.outside(folders);
+    if (outside.isPresent()) {
+      throw new MojoExecutionException(
+          "tugtest.libraryDirectories names "
+              + around.show(outside.get())
+              + ", which lies outside the git work tree; move it inside, so that every revision has"
+              + " its own parts");
+    }
   }
 
   /** Lists the files on disk. */

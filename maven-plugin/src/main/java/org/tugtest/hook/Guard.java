@@ -19,6 +19,9 @@ import org.tugtest.report.Report;
  * go on, 1 when a finding blocks it, 2 when it could not check.
  */
 public final class Guard {
+  /** The one argument with which nothing is checked but all classes are used once. */
+  static final String REHEARSE = "--rehearse";
+
   private static final int CANNOT_CHECK = 2;
 
   private Guard() {}
@@ -36,6 +39,10 @@ public final class Guard {
   }
 
   private static int run(List<String> arguments, PrintWriter out) {
+    if (arguments.equals(List.of(REHEARSE))) {
+      line(out, Rehearsal.run() + " lines rehearsed");
+      return 0;
+    }
     try {
       GuardOrder order = GuardOrder.of(arguments);
       Environment environment = new Environment(System.getenv());
@@ -50,6 +57,12 @@ public final class Guard {
       };
     } catch (IOException | IllegalArgumentException cannot) {
       line(out, "cannot check: " + cannot.getMessage());
+      return CANNOT_CHECK;
+    } catch (RuntimeException | Error broken) {
+      line(out, "cannot check: " + broken + "; this is a fault of Tugtest, not of the harness");
+      for (StackTraceElement at : broken.getStackTrace()) {
+        line(out, "    at " + at);
+      }
       return CANNOT_CHECK;
     }
   }

@@ -37,7 +37,10 @@ final class AgainstBase {
     String label = baseline(held.get(0)).label();
     if (present.isEmpty()) {
       return Optional.of(
-          "against " + label + ": there is no such harness yet, so everything is new");
+          "against "
+              + label
+              + ": there is no such harness yet, so everything is new"
+              + (report.gate().onlyNew() ? " and passes" : ""));
     }
     Set<Finding> fresh = new HashSet<>();
     Set<Finding> known = new HashSet<>();
