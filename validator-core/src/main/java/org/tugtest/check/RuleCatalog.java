@@ -70,6 +70,7 @@ import org.tugtest.rule.load.SupplyCollapses;
 import org.tugtest.rule.load.SwitchOverloaded;
 import org.tugtest.rule.load.VoltageDropExcessive;
 import org.tugtest.rule.load.VoltsUnderLeast;
+import org.tugtest.rule.protection.FuseDoesNotClear;
 import org.tugtest.rule.protection.FuseMissingUpstream;
 import org.tugtest.rule.protection.GaugeUnderFuse;
 import org.tugtest.rule.protection.ReturnUnderFuse;
@@ -147,6 +148,7 @@ public final class RuleCatalog {
             new FuseMissingUpstream(),
             new GaugeUnderFuse(),
             new ReturnUnderFuse(),
+            new FuseDoesNotClear(),
             new GaugeUnderLoad(),
             new LoadUnfed(),
             new LoadWithoutReturn(),

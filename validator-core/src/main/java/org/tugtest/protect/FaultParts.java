@@ -142,7 +142,7 @@ final class FaultParts {
     }
   }
 
-  /** A diode with nothing behind it that gives takes its volts; any other is an arm. */
+  /** A diode into what has nothing that gives takes its volts; any other is an arm. */
   private void addDiode(
       Edge.OfElement edge,
       int a,
@@ -152,8 +152,9 @@ final class FaultParts {
       Bridges trees,
       int lower) {
     boolean ends =
-        arms.stream()
-            .noneMatch(arm -> trees.below(arm.to(), lower) || trees.below(arm.from(), lower));
+        lower == b
+            && arms.stream()
+                .noneMatch(arm -> trees.below(arm.to(), lower) || trees.below(arm.from(), lower));
     if (ends) {
       add(edge, new Conductor(a, b, figure.ohms(), volts, false), figure);
     } else {

@@ -13,6 +13,7 @@ import org.tugtest.model.Harness;
 import org.tugtest.network.Edge;
 import org.tugtest.network.Network;
 import org.tugtest.network.Point;
+import org.tugtest.network.Sides;
 import org.tugtest.network.WorkingResistances;
 
 /**
@@ -78,8 +79,37 @@ public final class Faults {
   public record Spot(Edge.@Nullable OfElement load, Point from, @Nullable Point to) {
     /** In words: {@code inside PUMP.motor}, {@code at X1:3}. */
     public String text() {
-      return load != null ? "inside " + load.text() : "at " + from.text();
+      return load != null
+          ? "inside " + load.text()
+          : "at " + from.text() + (to == null ? " to the chassis" : "");
     }
+  }
+
+  /** Everywhere a short is tried: inside loads, at dead ends, and before fuses to the chassis. */
+  public List<Spot> spots() {
+    List<Spot> spots = new ArrayList<>(inLoads());
+    spots.addAll(deadEnds());
+    Set<Point> known = new HashSet<>();
+    for (Edge edge : network.edges()) {
+      if (edge instanceof Edge.OfElement fuse && Sides.isFuse(edge) && fuse.fitted()) {
+        beforeFuse(fuse).filter(known::add).ifPresent(at -> spots.add(new Spot(null, at, null)));
+      }
+    }
+    return spots;
+  }
+
+  /** The end of a fuse that is nearer to the sources; empty for one on a ring or not fed. */
+  public Optional<Point> beforeFuse(Edge.OfElement fuse) {
+    FaultNetwork least = passes(FaultCorner.LEAST).get(0);
+    int a = least.feedNode(fuse.a());
+    int b = least.feedNode(fuse.b());
+    if (a < 0 || b < 0) {
+      return Optional.empty();
+    }
+    if (fuse.equals(least.by(b))) {
+      return Optional.of(fuse.a());
+    }
+    return fuse.equals(least.by(a)) ? Optional.of(fuse.b()) : Optional.empty();
   }
 
   /** Where loads and coils can be shorted; one that can be turned round has two. */

@@ -320,6 +320,30 @@ class FaultsTest {
         .containsExactly("F.f");
   }
 
+  /** Behind a rectifier the field of a still alternator is not fed from outside. */
+  @Test
+  void aDiodeFeedsNothingBackwards() {
+    String alternator =
+        "\"ALT\": {\"pins\": {\"w\": {\"inside\": true}, \"B\": {}, \"E\": {}}, \"elements\":"
+            + " {\"g\": {\"kind\": \"source\", \"plus\": \"w\", \"minus\": \"E\", \"volts\": 14,"
+            + " \"ohms\": 0.02, \"generator\": true},\"d\": {\"kind\": \"diode\", \"a\": \"w\","
+            + " \"b\": \"B\"},\"field\": {\"kind\": \"load\", \"a\": \"w\", \"b\": \"E\", \"amps\":"
+            + " 1}}}";
+    Facts facts =
+        facts(
+            all(battery(""), alternator, fuse("F", 10)),
+            all(
+                wire("W1", "BAT:+", "F:i"),
+                wire("W2", "F:o", "ALT:B"),
+                wire("W3", "ALT:E", "BAT:-")));
+    assertThat(facts.faults().slowest(only(facts)).map(course -> course.first().amps()).orElse(0.0))
+        .isCloseTo(0, within(1e-6));
+    assertThat(facts.faults().greatest(only(facts)).orElseThrow().amps())
+        .isCloseTo(14 / 0.02, Percentage.withPercentage(0.01));
+    Faults.Spot outside = new Faults.Spot(null, org.tugtest.network.Point.pin("ALT", "B"), null);
+    assertThat(facts.faults().greatest(outside).orElseThrow().amps()).isGreaterThan(300);
+  }
+
   @Test
   void whatIsNotKnownIsTold() {
     Facts facts =
@@ -345,7 +369,7 @@ class FaultsTest {
                 wire("W5", "X:2", "LAMP:2"),
                 wire("W6", "F:o", "S")));
     List<Faults.Spot> ends = facts.faults().deadEnds();
-    assertThat(ends).extracting(Faults.Spot::text).containsExactly("at X:1", "at S");
+    assertThat(ends).extracting(Faults.Spot::text).containsExactly("at X:1", "at S to the chassis");
     assertThat(ends.get(0).to()).hasToString("X:2");
     assertThat(ends.get(1).to()).isNull();
     assertThat(facts.faults().slowest(ends.get(0)).orElseThrow().first().amps())
