@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The names of fields as the files write them, where the records call them otherwise. */
-final class FieldNames {
+public final class FieldNames {
   private FieldNames() {}
 
   /** The names that lead to a field in the files. */
-  static List<String> written(List<String> path) {
+  public static List<String> written(List<String> path) {
     List<String> names = new ArrayList<>();
     for (int i = 0; i < path.size(); i++) {
       String name = path.get(i);
@@ -35,7 +35,7 @@ final class FieldNames {
   }
 
   /** The same as one text: {@code elements.pump.amps}. */
-  static String joined(List<String> path) {
+  public static String joined(List<String> path) {
     return String.join(".", written(path));
   }
 }
