@@ -11,6 +11,7 @@ import org.tugtest.rule.Rule;
 import org.tugtest.rule.RuleInfo;
 import org.tugtest.rule.Setting;
 import org.tugtest.rule.body.BendTooTight;
+import org.tugtest.rule.body.CircuitDoublesBack;
 import org.tugtest.rule.body.ClearanceSmall;
 import org.tugtest.rule.body.CoveringLoose;
 import org.tugtest.rule.body.CoveringMissing;
@@ -171,6 +172,7 @@ public final class RuleCatalog {
             new RouteBroken(),
             new WireTooShort(),
             new WireTooLong(),
+            new CircuitDoublesBack(),
             new BendTooTight(),
             new CoveringOverfilled(),
             new CoveringMissing(),

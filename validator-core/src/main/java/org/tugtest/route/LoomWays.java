@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.jgrapht.Graph;
 import org.jgrapht.alg.connectivity.ConnectivityInspector;
 import org.jgrapht.graph.WeightedPseudograph;
@@ -29,8 +30,13 @@ final class LoomWays {
 
   /** The ways of a loom; null: of what is loose. */
   LoomWays(Layout layout, @Nullable String loom) {
+    this(layout, whose -> whose == null || whose.equals(loom));
+  }
+
+  /** The ways along segments that belong to looms as told; null stands for no loom. */
+  LoomWays(Layout layout, Predicate<@Nullable String> usable) {
     for (Layout.Segment segment : layout.segments().values()) {
-      if (segment.loom() == null || segment.loom().equals(loom)) {
+      if (usable.test(segment.loom())) {
         add(segment);
       }
     }

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.tugtest.model.Group;
 import org.tugtest.model.Harness;
 import org.tugtest.model.Wire;
@@ -120,8 +121,11 @@ public final class Routes {
 
   /** The segments that a loom may use; the empty id: what is loose. */
   LoomWays ways(String loom) {
-    return byLoom.computeIfAbsent(
-        loom, id -> new LoomWays(harness.layout(), id.isEmpty() ? null : id));
+    return byLoom.computeIfAbsent(loom, id -> new LoomWays(harness.layout(), loomOrNone(id)));
+  }
+
+  private static @Nullable String loomOrNone(String id) {
+    return id.isEmpty() ? null : id;
   }
 
   /** The route of a wire; empty when it has none. */
