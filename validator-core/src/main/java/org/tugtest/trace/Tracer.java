@@ -15,6 +15,7 @@ import org.tugtest.model.Group;
 import org.tugtest.model.Harness;
 import org.tugtest.model.Ref;
 import org.tugtest.model.Wire;
+import org.tugtest.network.Edge;
 import org.tugtest.network.Mate;
 import org.tugtest.network.Point;
 import org.tugtest.network.WireEnd;
@@ -125,6 +126,7 @@ public final class Tracer {
       lines.add(new TraceLine(1, "nothing is on it", null));
     }
     lines.addAll(new SupplyLines(facts, sayings).of(point));
+    lines.addAll(new StateLines(facts).of(point));
     return lines;
   }
 
@@ -153,6 +155,7 @@ public final class Tracer {
     if (some != null) {
       lines.addAll(new SupplyLines(facts, sayings).of(some));
     }
+    edge(wire.id()).ifPresent(edge -> lines.addAll(new StateLines(facts).of(edge)));
     return lines;
   }
 
@@ -223,6 +226,7 @@ public final class Tracer {
             .of(point)
             .forEach(said -> lines.add(new TraceLine(2, said.text(), null)));
       }
+      edge(device + "." + name).ifPresent(edge -> lines.addAll(new StateLines(facts).of(edge)));
       return Optional.of(lines);
     }
     @Nullable DeviceType type =
@@ -244,6 +248,10 @@ public final class Tracer {
                     List.of(
                         new TraceLine(
                             0, "port " + device + "." + name + ": nothing is plugged in", at))));
+  }
+
+  private Optional<Edge> edge(String text) {
+    return facts.network().edges().stream().filter(edge -> edge.text().equals(text)).findFirst();
   }
 
   private String contact(Point point) {

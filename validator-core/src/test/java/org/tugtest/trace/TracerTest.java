@@ -103,6 +103,8 @@ class TracerTest {
                 LAMP.bulb (load 35 W) to LAMP:1 @31
             net BAT:-: 6 points, 3 wires
             return: BAT:- -W5- S1 -W4- X1:2
+            in state as drawn: 0.01 V; 3.035 A out by W4; 3.035 A in by X1:2-LAMP:2; W2, W3, W4\
+             and 1 more lack a figure
             """);
   }
 
@@ -119,6 +121,8 @@ class TracerTest {
             net LAMP:1: 3 points, 1 wire
             feed: BAT:+ -W1- FB:in -FB.f1- FB:1 -W2- SW:1 -SW.contact- SW:2 -W3- X1:1; through\
              FB.f1 (fuse 10 A)
+            in state as drawn: 12.52 V; 3.035 A in by W3; 3.035 A out by X1:1-LAMP:1; W2, W3, W4\
+             and 1 more lack a figure
             """);
   }
 
@@ -131,6 +135,7 @@ class TracerTest {
               meets LAMP:3 @29
             net LAMP:3: 2 points, 0 wires
             feed and return: no way to a source that passes no load and no coil
+            in state as drawn: not live
             """);
     assertThat(trace(LAMP, "FB:2"))
         .isEqualTo(
@@ -139,6 +144,7 @@ class TracerTest {
               FB.f2 (fuse way, no fuse fitted) to FB:in @22
             net FB:2: 1 point, 0 wires
             feed and return: no way to a source that passes no load and no coil
+            in state as drawn: not live
             """);
   }
 
@@ -155,6 +161,8 @@ class TracerTest {
                 FB.f2 (fuse way, no fuse fitted) to FB:2 @22
             net BAT:+: 2 points, 1 wire
             feed: BAT:+; no fuse
+            in state as drawn: 0.007 V across it; 3.035 A from BAT:+; W2, W3, W4 and 1 more lack a\
+             figure
             """);
   }
 
@@ -200,6 +208,8 @@ class TracerTest {
                   SW.contact (contact, closed in position on) to SW:2 @27
                 net FB:1: 2 points, 1 wire
                 feed: BAT:+ -W1- FB:in -FB.f1- FB:1; through FB.f1 (fuse 10 A)
+            in state as drawn: 0.03 V across it; 3.035 A from FB:in; W2, W3, W4 and 1 more lack a\
+             figure
             """);
   }
 

@@ -69,7 +69,7 @@ final class HarnessJson {
           .end();
     }
     json.end();
-    states(content);
+    new StatesJson(harness.facts(), json).write();
     wires(content);
     new BodyJson(harness.facts(), json).write();
     more.accept(harness, json);
@@ -162,18 +162,6 @@ final class HarnessJson {
     json.end().flag("blocks", report.gate().blocks(coverage)).end();
   }
 
-  private void states(Harness content) {
-    json.object("states");
-    for (String state : content.states().keySet()) {
-      json.object(state);
-      for (String part : List.of("wires", "loads", "nodes", "relays")) {
-        json.object(part).end();
-      }
-      json.end();
-    }
-    json.end();
-  }
-
   private void wires(Harness content) {
     json.object("wires");
     for (Wire wire : content.wires().values()) {
@@ -182,7 +170,7 @@ final class HarnessJson {
       json.object(wire.id())
           .number("routedMm", route == null ? null : BodyJson.tenths(route.routedMm()))
           .number("cutMm", wire.cutMm() == null ? cut : wire.cutMm())
-          .number("milliohm20", null)
+          .number("milliohm20", StatesJson.milliohm(harness.facts(), wire, 20))
           .number("ampacityA", WireProtection.ampacityA(harness.facts(), wire))
           .number("limitA", WireProtection.limitA(harness.facts(), wire))
           .flag("unbounded", WireProtection.unbounded(harness.facts(), wire))

@@ -1,6 +1,7 @@
 package org.tugtest.report.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.networknt.schema.SpecificationVersion;
 import java.util.ArrayList;
@@ -55,11 +56,51 @@ class JsonReportTest {
   @Test
   void statesWiresAndSegmentsAreListedThoughNothingIsComputed() {
     JsonNode harness = Schemas.tree(written(full())).get("harnesses").get(0);
-    assertThat(harness.get("states").get("night run").get("wires").size()).isZero();
+    JsonNode wire = harness.get("states").get("night run").get("wires").get("W1");
+    assertThat(wire.get("amps").doubleValue()).isZero();
+    assertThat(wire.get("milliohm").isNull()).isTrue();
+    assertThat(harness.get("states").get("night run").get("nodes").get("A:1").isNull()).isTrue();
     assertThat(harness.get("segments").get("s1").get("fill").isNull()).isTrue();
     assertThat(harness.get("wires").get("W1").get("cutMm").intValue()).isEqualTo(250);
     assertThat(harness.get("wires").get("W1").get("unbounded").isNull()).isTrue();
     assertThat(harness.get("verdict").stringValue()).isEqualTo("pass");
+  }
+
+  @Test
+  void whatFlowsAndWhatIsLiveInEachState() {
+    HarnessReport root = Reports.root("car.harness.json");
+    Report report =
+        Reports.of(
+            new HarnessReport(
+                Reports.facts(
+                    "car.harness.json",
+                    """
+                    {"format": 1, "defaults": {"crimpMilliohm": 0},
+                     "parts": {"wires": {"w": {"areaMm2": 1, "maxC": 125, "milliohmPerM": 20}}},
+                     "devices": {
+                       "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12, "ohms": 0.01}}},
+                       "K": {"elements": {"coil": {"kind": "coil", "a": "+", "b": "-", "ohms": 100},
+                                          "make": {"kind": "contact", "a": "+", "b": "87", "coil": "coil"},
+                                          "bulb": {"kind": "load", "a": "87", "b": "-", "ohms": 6}}}},
+                     "wires": {"W1": {"from": "K:+", "to": "BAT:+", "part": "w", "cutMm": 1000},
+                               "W2": {"from": "K:-", "to": "BAT:-", "part": "w", "cutMm": 1000}}}
+                    """),
+                root.result()));
+    assertThat(errors(written(report))).isEmpty();
+    JsonNode state =
+        Schemas.tree(written(report)).get("harnesses").get(0).get("states").get("as drawn");
+    double milliohm = 20 * (1 + 0.00393 * 20);
+    double load = 1 / (1 / 6.0 + 1 / 100.0);
+    double amps = 12 / (0.01 + 2 * milliohm / 1000 + load);
+    assertThat(state.get("wires").get("W1").get("amps").doubleValue())
+        .isCloseTo(-amps, within(1e-8));
+    assertThat(state.get("wires").get("W1").get("celsius").doubleValue()).isEqualTo(40);
+    assertThat(state.get("wires").get("W1").get("milliohm").doubleValue())
+        .isCloseTo(milliohm, within(1e-8));
+    assertThat(state.get("loads").get("K.bulb").doubleValue()).isCloseTo(amps * load, within(1e-8));
+    assertThat(state.get("nodes").get("K:-").doubleValue())
+        .isCloseTo(amps * milliohm / 1000, within(1e-8));
+    assertThat(state.get("relays").get("K.make").stringValue()).isEqualTo("closed");
   }
 
   private static Report full() {
