@@ -71,10 +71,17 @@ import org.tugtest.rule.load.SupplyCollapses;
 import org.tugtest.rule.load.SwitchOverloaded;
 import org.tugtest.rule.load.VoltageDropExcessive;
 import org.tugtest.rule.load.VoltsUnderLeast;
+import org.tugtest.rule.protection.DiodeAcrossSupply;
 import org.tugtest.rule.protection.FuseDoesNotClear;
+import org.tugtest.rule.protection.FuseFarFromSource;
 import org.tugtest.rule.protection.FuseMissingUpstream;
+import org.tugtest.rule.protection.FuseVoltageLow;
 import org.tugtest.rule.protection.GaugeUnderFuse;
+import org.tugtest.rule.protection.IsolatorBypassed;
+import org.tugtest.rule.protection.IsolatorInReturn;
+import org.tugtest.rule.protection.IsolatorLeavesLoadDump;
 import org.tugtest.rule.protection.ReturnUnderFuse;
+import org.tugtest.rule.protection.SupplyShorted;
 import org.tugtest.rule.written.CavityDoubled;
 import org.tugtest.rule.written.CavityUnknown;
 import org.tugtest.rule.written.DecisionOpen;
@@ -146,10 +153,17 @@ public final class RuleCatalog {
             new FaceMirrored(),
             new SpareCavitiesFew(),
             new ConnectorCouldMerge(),
+            new SupplyShorted(),
+            new DiodeAcrossSupply(),
             new FuseMissingUpstream(),
+            new FuseFarFromSource(),
             new GaugeUnderFuse(),
             new ReturnUnderFuse(),
             new FuseDoesNotClear(),
+            new FuseVoltageLow(),
+            new IsolatorBypassed(),
+            new IsolatorInReturn(),
+            new IsolatorLeavesLoadDump(),
             new GaugeUnderLoad(),
             new LoadUnfed(),
             new LoadWithoutReturn(),

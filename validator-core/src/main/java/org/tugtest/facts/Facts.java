@@ -22,6 +22,7 @@ import org.tugtest.network.WorkingResistances;
 import org.tugtest.operate.AmbientTemperature;
 import org.tugtest.operate.Operating;
 import org.tugtest.protect.Faults;
+import org.tugtest.protect.Isolation;
 import org.tugtest.protect.Protection;
 import org.tugtest.read.ReadHarness;
 import org.tugtest.route.Bundles;
@@ -65,6 +66,7 @@ public final class Facts {
     final Lazy<Operating> operating;
     final Lazy<Protection> protection;
     final Lazy<Faults> faults;
+    final Lazy<Isolation> isolation;
     final Lazy<Ampacities> ampacity;
 
     Computed(ReadHarness read) {
@@ -105,6 +107,7 @@ public final class Facts {
       protection = new Lazy<>(() -> Protection.of(harness, network.get(), together.get()));
       faults =
           new Lazy<>(() -> Faults.of(harness, network.get(), protection.get(), resistances.get()));
+      isolation = new Lazy<>(() -> protection.get().isolation(harness));
       ampacity =
           new Lazy<>(
               () ->
@@ -264,6 +267,11 @@ public final class Facts {
   /** What shorts draw and how they end. */
   public Faults faults() {
     return computed.faults.get();
+  }
+
+  /** What stays live when every isolator contact is open. */
+  public Isolation isolation() {
+    return computed.isolation.get();
   }
 
   /** The lasting currents that the wires stand, and how warm they get. */

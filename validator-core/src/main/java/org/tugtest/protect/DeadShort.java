@@ -10,4 +10,7 @@ import org.tugtest.network.Path;
  * @param way from plus to minus
  * @param culprit what on the way leaves most loads between plus and minus when it is taken out
  */
-public record DeadShort(Edge.OfElement source, Path way, Edge culprit) {}
+public record DeadShort(Edge.OfElement source, Path way, Edge culprit) {
+  /** So many are told of one kind; who puts them right sees the rest. */
+  public static final int MOST = 20;
+}

@@ -1,21 +1,20 @@
 package org.tugtest.protect;
 
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
-import java.util.List;
+import java.util.function.Predicate;
 import org.tugtest.network.Edge;
 import org.tugtest.network.Network;
 import org.tugtest.network.Point;
 import org.tugtest.network.Reach;
 import org.tugtest.network.Sides;
 
-/** What lies between the sources and the first fuses. */
+/** What lies between the sources and the first fuses, and between them and cranking motors. */
 final class FirstPieces {
   private final Reach unfused;
   private final BlockTree blocks;
   private final BitSet leading = new BitSet();
-  private final List<Point> ends = new ArrayList<>();
+  private final BitSet cranking = new BitSet();
 
   /**
    * The first pieces of a network.
@@ -23,39 +22,48 @@ final class FirstPieces {
    * @param unfused what is reached without a fuse
    * @param starts the plus of every source that does not limit itself
    * @param feed the feed side
+   * @param cranks whether a load is a cranking motor
    */
-  FirstPieces(Network network, Reach unfused, Collection<Point> starts, Reach feed) {
+  FirstPieces(
+      Network network,
+      Reach unfused,
+      Collection<Point> starts,
+      Reach feed,
+      Predicate<Edge.OfElement> cranks) {
     this.unfused = unfused;
     this.blocks = new BlockTree(network, unfused, starts);
     for (int i = 0; i < network.edges().size(); i++) {
       Edge edge = network.edges().get(i);
       if (feed.takes(i) && Sides.isFuse(edge)) {
-        lead(edge.a());
-        lead(edge.b());
+        mark(edge.a(), leading);
+        mark(edge.b(), leading);
+      } else if (edge instanceof Edge.OfElement load && cranks.test(load)) {
+        mark(edge.a(), cranking);
+        mark(edge.b(), cranking);
       }
     }
   }
 
-  private void lead(Point end) {
-    if (!unfused.reaches(end)) {
-      return;
-    }
-    ends.add(end);
-    int at = blocks.block(end);
-    while (at >= 0 && !leading.get(at)) {
-      leading.set(at);
+  private void mark(Point end, BitSet marks) {
+    int at = unfused.reaches(end) ? blocks.block(end) : -1;
+    while (at >= 0 && !marks.get(at)) {
+      marks.set(at);
       at = blocks.towards(at);
     }
   }
 
   /** Whether a simple way from a source to a first fuse leads through an unfused wire. */
-  boolean leads(Edge.OfWire wire) {
-    int block = unfused.reaches(wire.a()) ? blocks.block((Edge) wire) : -1;
-    return block >= 0 && leading.get(block);
+  boolean leadsToFuse(Edge.OfWire wire) {
+    return marked(wire, leading);
   }
 
-  /** The ends of fuses that are reached without another fuse. */
-  List<Point> ends() {
-    return List.copyOf(ends);
+  /** Whether a simple way from a source to a cranking motor leads through an unfused wire. */
+  boolean leadsToCranking(Edge.OfWire wire) {
+    return marked(wire, cranking);
+  }
+
+  private boolean marked(Edge.OfWire wire, BitSet marks) {
+    int block = unfused.reaches(wire.a()) ? blocks.block((Edge) wire) : -1;
+    return block >= 0 && marks.get(block);
   }
 }

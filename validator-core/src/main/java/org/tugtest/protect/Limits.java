@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BinaryOperator;
 import java.util.function.ToDoubleFunction;
 import org.tugtest.network.ClosedTogether;
@@ -33,6 +34,7 @@ final class Limits {
   private final Collection<Point> starts;
   private final Reach.Step step;
   private final ReturnTree back;
+  private final Map<Map<Integer, Integer>, Laid> known = new ConcurrentHashMap<>();
 
   /**
    * What came of it.
@@ -189,11 +191,19 @@ final class Limits {
     return new FeedGraph(network, feed, rating);
   }
 
-  /** What bounds what faults can send through a block, nearest to them. */
+  /** The feed side with some movers set. */
+  private record Laid(FeedGraph graph, SectionLimits sections) {
+    static Laid of(FeedGraph graph) {
+      return new Laid(graph, new SectionLimits(graph));
+    }
+  }
+
+  /** What bounds what faults can send through a block, nearest to them; always with one rating. */
   List<Edge.OfElement> cutBehind(
       int block, Map<Integer, Integer> set, ToDoubleFunction<Edge.OfElement> rating) {
-    FeedGraph graph = graph(set, rating);
-    FaultFlow flow = new FaultFlow(graph, new SectionLimits(graph));
+    Laid laid = known.computeIfAbsent(set, none -> Laid.of(graph(set, rating)));
+    FeedGraph graph = laid.graph();
+    FaultFlow flow = new FaultFlow(graph, laid.sections());
     ReturnLimits.add(flow, back.through(block), graph);
     return flow.cut();
   }

@@ -5,11 +5,14 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.model.Element;
 import org.tugtest.model.Harness;
+import org.tugtest.model.Wire;
 import org.tugtest.network.ClosedTogether;
 import org.tugtest.network.Edge;
 import org.tugtest.network.Network;
@@ -25,6 +28,7 @@ import org.tugtest.text.NaturalOrder;
  */
 public final class Protection {
   private final Network network;
+  private final ClosedTogether together;
   private final Shorts shorts;
   private final Reach feed;
   private final Reach unfused;
@@ -41,6 +45,7 @@ public final class Protection {
 
   private Protection(Harness harness, Network network, ClosedTogether together) {
     this.network = network;
+    this.together = together;
     this.ratings = new Ratings(harness);
     this.shorts = new Shorts(network, together);
     Set<Edge> out = shorts.culprits();
@@ -54,7 +59,7 @@ public final class Protection {
         unlimited.add(source.a());
       }
     }
-    Reach.Step forth = (edge, from) -> !out.contains(edge) && Sides.feeds(edge, from);
+    Reach.Step forth = this::goesOn;
     Reach.Step home = (edge, from) -> !out.contains(edge) && Sides.feeds(edge, edge.across(from));
     feed = Reach.from(network, together, plus, forth);
     unfused =
@@ -64,10 +69,14 @@ public final class Protection {
             unlimited,
             (edge, from) -> !Sides.isFuse(edge) && forth.may(edge, from));
     back = Reach.from(network, together, minus, home);
-    tree =
-        new ReturnTree(
-            network, feed, unfused, back, (from, to) -> ownSource(from, to, together, forth));
-    firstPieces = new FirstPieces(network, unfused, unlimited, feed);
+    tree = new ReturnTree(network, feed, unfused, back, this::ownSource);
+    firstPieces =
+        new FirstPieces(
+            network,
+            unfused,
+            unlimited,
+            feed,
+            load -> CrankingMotor.is(load, harness.defaults().nominalV()));
     limits = new Limits(network, together, plus, forth, tree);
     for (Edge edge : network.edges()) {
       if (edge instanceof Edge.OfElement fuse
@@ -109,8 +118,12 @@ public final class Protection {
     }
   }
 
+  private boolean goesOn(Edge edge, Point from) {
+    return !shorts.culprits().contains(edge) && Sides.feeds(edge, from);
+  }
+
   /** Whether these are the pins of a source, and no other source feeds the first. */
-  private boolean ownSource(Point plus, Point minus, ClosedTogether together, Reach.Step forth) {
+  private boolean ownSource(Point plus, Point minus) {
     List<Point> others = new ArrayList<>();
     boolean own = false;
     for (Edge.OfElement source : network.sources()) {
@@ -120,7 +133,7 @@ public final class Protection {
         others.add(source.a());
       }
     }
-    return own && !Reach.from(network, together, others, forth).reaches(plus);
+    return own && !Reach.from(network, together, others, this::goesOn).reaches(plus);
   }
 
   private double rating(Edge.OfElement fuse, double whenUnknown) {
@@ -140,6 +153,11 @@ public final class Protection {
     return new Path(nearer.start(), edges);
   }
 
+  /** What stays live when every isolator contact is open. */
+  public Isolation isolation(Harness harness) {
+    return Isolation.of(harness, network, together, shorts.culprits());
+  }
+
   /** Where plus and minus meet without a diode but one in the device of a source. */
   public List<DeadShort> shorts() {
     return shorts.plain();
@@ -153,6 +171,11 @@ public final class Protection {
   /** What can be reached from the plus of a source when no short is left. */
   public Reach feed() {
     return feed;
+  }
+
+  /** What can be reached from the plus of one source when no short is left. */
+  public Reach feed(Edge.OfElement source) {
+    return Reach.from(network, together, List.of(source.a()), this::goesOn);
   }
 
   /** The part of it that is reached without a fuse from a source that does not limit itself. */
@@ -170,7 +193,34 @@ public final class Protection {
    * fuse and ends at one.
    */
   public boolean leadsToFirstFuse(Edge.OfWire wire) {
-    return firstPieces.leads(wire);
+    return firstPieces.leadsToFuse(wire);
+  }
+
+  /** Whether an unfused wire lies on a simple way from a source to a cranking motor. */
+  public boolean leadsToCrankingMotor(Edge.OfWire wire) {
+    return firstPieces.leadsToCranking(wire);
+  }
+
+  /**
+   * The first fuses behind every source that does not limit itself, with the shortest way to each.
+   *
+   * @param lengths length of a wire in mm; empty when it is not known
+   */
+  public List<FirstFuse> firstFuses(Function<Wire, OptionalDouble> lengths) {
+    FirstFuses ways = new FirstFuses(network, feed, lengths);
+    List<FirstFuse> all = new ArrayList<>();
+    for (Edge.OfElement source : network.sources()) {
+      if (Double.isInfinite(Ratings.ofSource((Element.Source) source.element()))) {
+        Reach reach =
+            Reach.from(
+                network,
+                together,
+                List.of(source.a()),
+                (edge, from) -> !Sides.isFuse(edge) && goesOn(edge, from));
+        all.addAll(ways.behind(source, reach));
+      }
+    }
+    return all;
   }
 
   /** Whether an element sits in the device of a source that limits itself, and is protected so. */

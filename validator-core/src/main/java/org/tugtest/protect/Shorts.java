@@ -1,9 +1,10 @@
 package org.tugtest.protect;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Collection;
+import java.util.Arrays;
 import java.util.Collections;
-import java.util.Comparator;
+import java.util.Deque;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -25,11 +26,7 @@ import org.tugtest.network.Sides;
  * its culprit is taken out and the search goes on, so that each of several shorts is found.
  */
 final class Shorts {
-  /** So many are told; who puts them right sees the rest. */
-  private static final int MOST = 20;
-
-  /** So many edges of a way are tried as its culprit. */
-  private static final int MOST_TRIED = 60;
+  private static final int DIODE = 0;
 
   private final Network network;
   private final ClosedTogether together;
@@ -77,7 +74,7 @@ final class Shorts {
   }
 
   private void find(Edge.OfElement source, boolean diodes, List<DeadShort> found) {
-    while (found.size() < MOST) {
+    while (found.size() < DeadShort.MOST) {
       Optional<Path> way =
           Reach.from(
                   network,
@@ -109,70 +106,86 @@ final class Shorts {
     return Sides.feeds(edge, from);
   }
 
-  /** Taking the culprit out leaves most loads with one end on plus and the other on minus. */
+  /**
+   * What on the way lies between most loads: each load hangs with either pin on the point of the
+   * way that is nearest to it, and lies across the edges between these two points.
+   */
   private Edge culprit(Path way, boolean diodes) {
-    List<Edge> candidates =
-        way.edges().stream()
-            .filter(edge -> !isSource(edge))
-            .sorted(Comparator.comparingInt(edge -> sort(edge, diodes)))
-            .limit(MOST_TRIED)
-            .toList();
-    Edge best = candidates.isEmpty() ? way.edges().get(0) : candidates.get(0);
+    List<Edge> edges = way.edges();
+    int[] across = loadsAcross(way);
+    Edge best = edges.get(0);
     int most = -1;
-    for (Edge candidate : candidates) {
-      int between = loads.isEmpty() ? 0 : loadsBetween(candidate);
-      if (between > most && (!diodes || most < 0 || isDiode(candidate) || !isDiode(best))) {
-        best = candidate;
-        most = between;
+    int sort = Integer.MAX_VALUE;
+    for (int i = 0; i < edges.size(); i++) {
+      int here = sort(edges.get(i), diodes);
+      boolean diode = diodes && here == DIODE;
+      boolean better =
+          (diodes && (sort == DIODE) != diode)
+              ? diode
+              : (across[i] > most || (across[i] == most && here < sort));
+      if (!isSource(edges.get(i)) && better) {
+        best = edges.get(i);
+        most = across[i];
+        sort = here;
       }
     }
     return best;
+  }
+
+  /** For each edge of a way how many loads lie across it. */
+  private int[] loadsAcross(Path way) {
+    int[] nearest = nearest(way);
+    int[] changes = new int[way.edges().size() + 1];
+    for (Edge.OfElement load : loads) {
+      int one = nearest[network.index(load.a())];
+      int other = nearest[network.index(load.b())];
+      if (one >= 0 && other >= 0) {
+        changes[Math.min(one, other)]++;
+        changes[Math.max(one, other)]--;
+      }
+    }
+    Arrays.parallelPrefix(changes, Integer::sum);
+    return changes;
+  }
+
+  /** For each point of the network the nearest one of a way, by its place there; -1 for none. */
+  private int[] nearest(Path way) {
+    int[] nearest = new int[network.points().size()];
+    Arrays.fill(nearest, -1);
+    Deque<Point> open = new ArrayDeque<>();
+    List<Point> points = way.points();
+    for (int i = 0; i < points.size(); i++) {
+      if (nearest[network.index(points.get(i))] < 0) {
+        nearest[network.index(points.get(i))] = i;
+        open.add(points.get(i));
+      }
+    }
+    while (!open.isEmpty()) {
+      Point at = open.remove();
+      for (Edge edge : network.edgesAt(at)) {
+        Point next = edge.across(at);
+        boolean goes = Sides.feeds(edge, at) || Sides.feeds(edge, next);
+        if (goes && !out.contains(edge) && nearest[network.index(next)] < 0) {
+          nearest[network.index(next)] = nearest[network.index(at)];
+          open.add(next);
+        }
+      }
+    }
+    return nearest;
   }
 
   private static boolean isSource(Edge edge) {
     return edge instanceof Edge.OfElement inside && inside.element() instanceof Element.Source;
   }
 
-  private static boolean isDiode(Edge edge) {
-    return edge instanceof Edge.OfElement inside && inside.element() instanceof Element.Diode;
-  }
-
+  /** Which of two edges with as many loads across them is rather the culprit: the lesser. */
   private static int sort(Edge edge, boolean diodes) {
-    if (isDiode(edge)) {
-      return diodes ? 0 : 4;
+    if (edge instanceof Edge.OfElement inside && inside.element() instanceof Element.Diode) {
+      return diodes ? DIODE : 4;
     }
     if (edge instanceof Edge.OfWire) {
       return 1;
     }
     return edge instanceof Edge.OfElement ? 2 : 3;
-  }
-
-  private int loadsBetween(Edge without) {
-    Reach feed = side(without, true);
-    Reach back = side(without, false);
-    int count = 0;
-    for (Edge.OfElement load : loads) {
-      boolean forth = only(feed, back, load.a()) && only(back, feed, load.b());
-      boolean reverse = only(feed, back, load.b()) && only(back, feed, load.a());
-      count += forth || reverse ? 1 : 0;
-    }
-    return count;
-  }
-
-  private static boolean only(Reach in, Reach notIn, Point point) {
-    return in.reaches(point) && !notIn.reaches(point);
-  }
-
-  private Reach side(Edge without, boolean plus) {
-    Collection<Point> starts =
-        network.sources().stream().map(source -> plus ? source.a() : source.b()).toList();
-    return Reach.from(
-        network,
-        together,
-        starts,
-        (edge, from) ->
-            edge != without
-                && !out.contains(edge)
-                && (plus ? Sides.feeds(edge, from) : Sides.feeds(edge, edge.across(from))));
   }
 }

@@ -22,6 +22,10 @@ import org.tugtest.text.Series;
 /** Holds what fuses let through a wire against what it stands; for feed and return alike. */
 final class Gauge {
   private static final int NAMED = 4;
+
+  /** So many fuses are subjects of a finding; hundreds of them would help nobody. */
+  private static final int PARTIES = 12;
+
   private static final String NO_SIZE = "it gives no area";
   private static final String UNRATED = "a fuse before it has no known rating";
   private final Facts facts;
@@ -159,7 +163,7 @@ final class Gauge {
             .remedy(betterFit.remedy(wire, overload.stress()))
             .detail("it stands " + stands + " " + ampacity.how())
             .detail(overload.text(form.maxC()));
-    overload.stress().cut().forEach(fuse -> draft.and(fuse.subject()));
+    overload.stress().cut().stream().limit(PARTIES).forEach(fuse -> draft.and(fuse.subject()));
     return draft;
   }
 }

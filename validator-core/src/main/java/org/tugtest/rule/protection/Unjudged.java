@@ -4,6 +4,7 @@ package org.tugtest.rule.protection;
 final class Unjudged {
   static final String UNREAD = "a file of this harness could not be read";
   static final String NO_SOURCE = "no source is described";
+  static final String TOO_MANY = "more positions of switches than can be tried";
 
   private Unjudged() {}
 }
