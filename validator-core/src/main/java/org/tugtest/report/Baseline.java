@@ -4,11 +4,15 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.tugtest.check.CheckedFinding;
 import org.tugtest.compare.Age;
 import org.tugtest.compare.AgedFinding;
 import org.tugtest.compare.Announced;
 import org.tugtest.compare.Comparison;
+import org.tugtest.compare.cause.LeastCause;
+import org.tugtest.compare.cause.Meeting;
+import org.tugtest.finding.Finding;
 
 /**
  * What a root is held against: its base, and for a merge also the other parents. A finding is known
@@ -18,6 +22,8 @@ public final class Baseline {
   private final Comparison comparison;
   private final List<Comparison> further;
   private final Announced announced;
+  private final Map<Finding, LeastCause> causes;
+  private final List<Meeting> meetings;
   private final Map<CheckedFinding, Age> ages = new HashMap<>();
 
   /**
@@ -28,9 +34,20 @@ public final class Baseline {
    * @param announced the changes of circuits held against those announced
    */
   public Baseline(Comparison comparison, List<Comparison> further, Announced announced) {
+    this(comparison, further, announced, Map.of(), List.of());
+  }
+
+  private Baseline(
+      Comparison comparison,
+      List<Comparison> further,
+      Announced announced,
+      Map<Finding, LeastCause> causes,
+      List<Meeting> meetings) {
     this.comparison = comparison;
     this.further = List.copyOf(further);
     this.announced = announced;
+    this.causes = Map.copyOf(causes);
+    this.meetings = List.copyOf(meetings);
     // Of two findings that are equal in all but age, the new one counts.
     for (AgedFinding aged : comparison.findings().after()) {
       ages.merge(aged.checked(), aged.age(), (one, other) -> one == Age.NEW ? one : other);
@@ -42,6 +59,26 @@ public final class Baseline {
         }
       }
     }
+  }
+
+  /**
+   * The same with what explains new findings.
+   *
+   * @param becauseOf the least changes that cause a finding
+   * @param met for a merge, where the changes of its parents meet
+   */
+  public Baseline explained(Map<Finding, LeastCause> becauseOf, List<Meeting> met) {
+    return new Baseline(comparison, further, announced, becauseOf, met);
+  }
+
+  /** The least changes that cause a finding, when they were looked for and found. */
+  public Optional<LeastCause> causeOf(Finding finding) {
+    return Optional.ofNullable(causes.get(finding));
+  }
+
+  /** Findings of a merge that neither parent has, with the changes that meet in them. */
+  public List<Meeting> meetings() {
+    return meetings;
   }
 
   /** The comparison with the base. */

@@ -1,11 +1,14 @@
 package org.tugtest.report;
 
 import java.util.List;
+import java.util.Map;
 import org.tugtest.check.RuleCatalog;
 import org.tugtest.compare.Announced;
 import org.tugtest.compare.Compared;
 import org.tugtest.compare.Comparison;
 import org.tugtest.compare.Snapshot;
+import org.tugtest.compare.cause.LeastCause;
+import org.tugtest.compare.cause.ThreeWay;
 import org.tugtest.finding.Level;
 import org.tugtest.model.AnnouncedChange;
 import org.tugtest.model.Ref;
@@ -90,6 +93,33 @@ public final class ComparedSample {
     return of(Snapshot.absent("1a2b3c4", after.facts()), after);
   }
 
+  /** The report on a merge of two revisions that each put a wire into one cavity. */
+  public static Report merge() {
+    String wires = "\"wires\": {";
+    String one = wires + "\"P1\": {\"from\": \"SW:2\", \"to\": \"X1:6\", \"part\": \"w1\"},";
+    String other = wires + "\"Q1\": {\"from\": \"FB:2\", \"to\": \"X1:6\", \"part\": \"w1\"},";
+    Snapshot base = Compared.snapshot("base", BEFORE);
+    Snapshot ours = Compared.snapshot("ours", BEFORE.replace(wires, one));
+    Snapshot theirs = Compared.snapshot("theirs", BEFORE.replace(wires, other));
+    Snapshot merge =
+        Compared.snapshot(
+            "the merge", BEFORE.replace(wires, one + other.substring(wires.length())));
+    ThreeWay threeWay = ThreeWay.of(base, ours, theirs, merge, RuleCatalog.standard(), 200);
+    Baseline baseline =
+        new Baseline(
+                Comparison.of(ours, merge),
+                List.of(Comparison.of(theirs, merge)),
+                Announced.of(Comparison.of(ours, merge), List.of(), List.of()))
+            .explained(Map.of(), threeWay.meetings());
+    return new Report(
+        "1.2.3",
+        "src/main/harness",
+        Reports.REVISION,
+        new Gate(Level.ERROR, 0).forNewOnly(),
+        RuleCatalog.standard().infos(),
+        List.of(new HarnessReport(merge.facts(), merge.result(), baseline)));
+  }
+
   private static Report of(Snapshot before, Snapshot after) {
     Comparison comparison = Comparison.of(before, after);
     Announced announced =
@@ -110,6 +140,9 @@ public final class ComparedSample {
         RuleCatalog.standard().infos(),
         List.of(
             new HarnessReport(
-                after.facts(), after.result(), new Baseline(comparison, List.of(), announced))));
+                after.facts(),
+                after.result(),
+                new Baseline(comparison, List.of(), announced)
+                    .explained(LeastCause.of(comparison, RuleCatalog.standard(), 60), List.of()))));
   }
 }

@@ -12,6 +12,7 @@ import org.tugtest.check.RuleCatalog;
 import org.tugtest.compare.Comparison;
 import org.tugtest.compare.change.Change;
 import org.tugtest.compare.entry.Leaf;
+import org.tugtest.compare.entry.Sections;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Subject;
 
@@ -30,9 +31,10 @@ public record LeastCause(List<Change> changes, boolean least) {
   }
 
   /**
-   * The causes of the new findings of a comparison, the gravest findings first. What cannot be
-   * tried (what is wrong with the files as written, what waivers do) and what the changes alone do
-   * not cause is left out.
+   * The causes of the new findings of a comparison, the gravest findings first. New ids cause
+   * nothing: the changes are made to the base by the ids after. What cannot be tried (what is wrong
+   * with the files as written, what waivers do) and what the changes alone do not cause is left
+   * out.
    *
    * @param most trials over all findings; each builds a harness and asks one rule
    */
@@ -45,9 +47,11 @@ public record LeastCause(List<Change> changes, boolean least) {
     if (!comparison.before().present() || fresh.isEmpty()) {
       return causes;
     }
-    Trials trials = new Trials(comparison.before(), comparison.after(), catalog);
-    List<Unit> units = Units.of(comparison);
-    Dependencies dependencies = new Dependencies(units, trials.entries());
+    Map<String, Map<String, Object>> entries =
+        comparison.matches().renames().in(Sections.of(comparison.before().harness()));
+    Trials trials = new Trials(comparison.before(), entries, comparison.after(), catalog);
+    List<Unit> units = Units.of(comparison, entries);
+    Dependencies dependencies = new Dependencies(units, entries);
     int left = most;
     for (Finding finding : fresh) {
       int share = Math.max(2, left / Math.max(1, fresh.size() - causes.size()));

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.tugtest.check.RuleCatalog;
 import org.tugtest.compare.Comparison;
 import org.tugtest.compare.Snapshot;
 import org.tugtest.compare.change.Change;
+import org.tugtest.compare.entry.Sections;
 import org.tugtest.finding.Finding;
 
 /**
@@ -64,9 +66,10 @@ public record ThreeWay(
     private int left;
 
     Search(Comparison ours, Comparison theirs, Snapshot merge, RuleCatalog catalog, int most) {
-      this.trials = new Trials(ours.before(), merge, catalog);
-      this.mine = Units.of(ours);
-      this.other = Units.of(theirs);
+      Map<String, Map<String, Object>> entries = Sections.of(ours.before().harness());
+      this.trials = new Trials(ours.before(), entries, merge, catalog);
+      this.mine = Units.of(ours, entries);
+      this.other = Units.of(theirs, entries);
       this.mineNeed = new Dependencies(mine, trials.entries());
       this.otherNeed = new Dependencies(other, trials.entries());
       this.spots = new Spots(merge.facts());

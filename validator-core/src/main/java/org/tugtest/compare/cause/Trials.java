@@ -31,11 +31,16 @@ final class Trials {
   /**
    * Trials on a base.
    *
+   * @param entries of the base, under whatever ids the units know them by
    * @param places the revision whose places are told; any will do
    */
-  Trials(Snapshot base, Snapshot places, RuleCatalog catalog) {
+  Trials(
+      Snapshot base,
+      Map<String, Map<String, Object>> entries,
+      Snapshot places,
+      RuleCatalog catalog) {
     this.base = base;
-    this.entries = Sections.of(base.harness());
+    this.entries = entries;
     this.catalog = catalog;
     this.places = places;
   }

@@ -15,6 +15,7 @@ import org.tugtest.compare.change.FieldNames;
 import org.tugtest.compare.entry.Leaf;
 import org.tugtest.compare.entry.Leaves;
 import org.tugtest.compare.entry.Named;
+import org.tugtest.compare.entry.Renames;
 import org.tugtest.compare.entry.Sections;
 import org.tugtest.finding.Subject;
 
@@ -26,12 +27,15 @@ final class Units {
           Set.of("at", "on", "offsetMm"),
           Set.of("from", "to", "fromTerminal", "toTerminal"),
           Set.of("type", "own"));
+  private final Renames renames;
   private final Map<String, List<Integer>> groupsAt = new HashMap<>();
   private final Map<String, Integer> renamedIds = new HashMap<>();
   private final List<List<Change>> groups = new ArrayList<>();
   private final List<List<Leaf>> leaves = new ArrayList<>();
 
-  private Units(List<Change> changes) {
+  private Units(Comparison comparison) {
+    this.renames = comparison.matches().renames();
+    List<Change> changes = comparison.changes();
     for (Change change : changes) {
       if (change.kind() == ChangeKind.RENAMED || change.kind() == ChangeKind.IDS_EXCHANGED) {
         change.subjects().forEach(subject -> renamedIds.put(subject.id(), groups.size()));
@@ -50,10 +54,13 @@ final class Units {
     }
   }
 
-  /** The units of a comparison, in the order of its changes; all leaves are in one of them. */
-  static List<Unit> of(Comparison comparison) {
-    Units units = new Units(comparison.changes());
-    Map<String, Map<String, Object>> before = Sections.of(comparison.before().harness());
+  /**
+   * The units of a comparison, in the order of its changes; all leaves are in one of them.
+   *
+   * @param before the entries that the units start from: those before, by the ids before or after
+   */
+  static List<Unit> of(Comparison comparison, Map<String, Map<String, Object>> before) {
+    Units units = new Units(comparison);
     Map<String, Map<String, Object>> after = Sections.of(comparison.after().harness());
     Map<String, List<Leaf>> alone = new LinkedHashMap<>();
     for (Leaf leaf : Leaves.between(before, after)) {
@@ -106,12 +113,19 @@ final class Units {
     }
     for (int group : here) {
       String changed = groups.get(group).get(0).field();
-      if (TOGETHER.stream().anyMatch(set -> set.contains(head) && set.contains(changed))) {
+      if (TOGETHER.stream().anyMatch(set -> set.contains(head) && set.contains(changed))
+          && !isRename(leaf)) {
         return group;
       }
     }
     Integer named = byName(leaf);
     return named != null || here.isEmpty() ? named : here.get(0);
+  }
+
+  /** Whether the value differs only because what it names is called anew. */
+  private boolean isRename(Leaf leaf) {
+    Object before = leaf.before();
+    return before != null && renames.in(before).equals(leaf.after());
   }
 
   /** What names a thing by its new id goes with that thing. */

@@ -108,6 +108,34 @@ public final class Renames {
     return renamed;
   }
 
+  /** All entries of a harness with the other ids, their own included. */
+  public Map<String, Map<String, Object>> in(Map<String, Map<String, Object>> entries) {
+    Map<String, Map<String, Object>> all = new LinkedHashMap<>();
+    entries.forEach(
+        (section, map) -> {
+          Map<String, Object> renamed = new LinkedHashMap<>();
+          map.forEach(
+              (id, entry) -> {
+                String other = id(section, id);
+                Object said =
+                    section.equals("fitted") ? id("parts/fuses", (String) entry) : in(entry);
+                renamed.put(other, other.equals(id) ? said : called(said, other));
+              });
+          all.put(section, renamed);
+        });
+    return all;
+  }
+
+  /** An entry under another id. */
+  private static Object called(Object entry, String id) {
+    RecordShape shape = RecordShape.of(entry);
+    @Nullable Object[] values = new Object[shape.names().size()];
+    for (int i = 0; i < values.length; i++) {
+      values[i] = shape.names().get(i).equals("id") ? id : shape.value(entry, i);
+    }
+    return shape.make(values);
+  }
+
   private static int end(String id) {
     int colon = id.indexOf(':');
     int dot = id.indexOf('.');

@@ -11,6 +11,7 @@ import org.tugtest.bench.ringout.Apart;
 import org.tugtest.bench.ringout.Probe;
 import org.tugtest.compare.Announced;
 import org.tugtest.compare.Comparison;
+import org.tugtest.compare.cause.Meeting;
 import org.tugtest.compare.change.Change;
 import org.tugtest.compare.circuit.Circuits;
 import org.tugtest.compare.circuit.ElementChange;
@@ -41,7 +42,8 @@ final class ComparedJson {
           .flag("present", Boolean.FALSE)
           .end()
           .text("circuits", null);
-      for (String empty : List.of("changes", "resolved", "consequences", "rework")) {
+      for (String empty :
+          List.of("changes", "resolved", "causes", "meetings", "consequences", "rework")) {
         json.texts(empty, List.of());
       }
       json.texts("reworkCautions", List.of()).texts("reworkOpen", List.of()).text("ringOut", null);
@@ -56,6 +58,7 @@ final class ComparedJson {
     json.array("resolved");
     comparison.findings().resolved().forEach(this::resolved);
     json.end();
+    causes(comparison);
     json.array("consequences");
     Consequences.of(comparison).forEach(this::consequences);
     json.end();
@@ -144,6 +147,36 @@ final class ComparedJson {
         .text("message", finding.message())
         .text("identity", finding.identity())
         .end();
+  }
+
+  private void causes(Comparison comparison) {
+    Baseline base = java.util.Objects.requireNonNull(baseline);
+    json.array("causes");
+    for (Finding finding : comparison.findings().fresh()) {
+      base.causeOf(finding)
+          .ifPresent(
+              cause ->
+                  json.object()
+                      .text("identity", finding.identity())
+                      .texts("changes", sentences(cause.changes()))
+                      .flag("least", cause.least())
+                      .end());
+    }
+    json.end().array("meetings");
+    for (Meeting meeting : base.meetings()) {
+      json.object()
+          .text("identity", meeting.finding().identity())
+          .texts("ours", sentences(meeting.ours()))
+          .texts("theirs", sentences(meeting.theirs()))
+          .text("where", meeting.where().isEmpty() ? null : meeting.where())
+          .text("sentence", meeting.sentence())
+          .end();
+    }
+    json.end();
+  }
+
+  private static List<String> sentences(List<Change> changes) {
+    return changes.stream().map(Change::sentence).toList();
   }
 
   private void consequences(Consequences sort) {

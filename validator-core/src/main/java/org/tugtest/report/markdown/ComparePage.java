@@ -10,6 +10,7 @@ import org.tugtest.check.CheckedFinding;
 import org.tugtest.compare.Age;
 import org.tugtest.compare.Announced;
 import org.tugtest.compare.Comparison;
+import org.tugtest.compare.cause.Meeting;
 import org.tugtest.compare.change.Change;
 import org.tugtest.compare.change.Group;
 import org.tugtest.compare.circuit.ElementChange;
@@ -32,6 +33,7 @@ final class ComparePage {
   private static final int NAME = 120;
   private static final int PATH = 250;
   private static final int MOST_MOVED = 8;
+  private static final int MOST_CAUSES = 4;
 
   /** Bytes of the whole page at which the last root ends at the latest. */
   private static final int END = 57_000;
@@ -115,6 +117,7 @@ final class ComparePage {
     int start = page.bytes();
     policy(comparison, start + room / 10);
     circuits(comparison, baseline.announced(), start + room * 3 / 10);
+    meetings(baseline.meetings(), start + room * 4 / 10);
     findings(harness, start + room * 6 / 10);
     changes(comparison, start + room * 8 / 10);
     moved(comparison, start + room * 9 / 10);
@@ -187,13 +190,47 @@ final class ComparePage {
         "\n#### New findings" + (known > 0 ? " (" + known + " known left out)" : "") + "\n\n",
         groups,
         most,
-        new FindingBlock(report)::of,
+        group -> new FindingBlock(report).of(group) + cause(harness, group.finding()),
         rest ->
             "- **"
                 + rest.size()
                 + " more** ("
                 + Tally.levels(rest.stream().map(FindingGroup::finding).toList())
                 + ")\n");
+  }
+
+  private static String cause(HarnessReport harness, Finding finding) {
+    Baseline baseline = harness.baseline();
+    List<Change> changes =
+        baseline == null
+            ? List.of()
+            : baseline.causeOf(finding).map(cause -> cause.changes()).orElse(List.of());
+    if (changes.isEmpty()) {
+      return "";
+    }
+    List<String> named =
+        changes.stream().limit(MOST_CAUSES).map(change -> plain(change.sentence())).toList();
+    int more = changes.size() - named.size();
+    return "  - caused by: "
+        + String.join(" ", named)
+        + (more > 0 ? " And " + more + " more." : "")
+        + "\n";
+  }
+
+  private void meetings(List<Meeting> meetings, int most) {
+    page.section(
+        "\n#### Where two changes meet\n\n",
+        meetings,
+        most,
+        meeting ->
+            "- **"
+                + meeting.finding().level().word()
+                + "** "
+                + MarkdownText.code(meeting.finding().rule(), NAME)
+                + " "
+                + plain(meeting.sentence())
+                + "\n",
+        ComparePage::more);
   }
 
   private void changes(Comparison comparison, int most) {

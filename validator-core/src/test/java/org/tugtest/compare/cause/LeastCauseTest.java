@@ -77,13 +77,27 @@ class LeastCauseTest {
             "Wire N2 from D:42 to X1:41 (1 mm2, RD) is new.");
   }
 
-  /** The plug is called anew: the wire that moves in it needs the plug by its new name. */
+  @Test
+  void newIdsCauseNothing() {
+    Map<Finding, LeastCause> causes = causes(loom(0, "RD", "", "X1"), loom(1, "BU", "", "X9"), 100);
+    assertThat(of(causes, "cavity-doubled")).containsExactly("W17 moves from X1:17 to X9:18.");
+  }
+
+  /** The doubled cavity is that of a new plug, without which no wire can move into it. */
   @Test
   void whatIsNeededComesAlong() {
-    Map<Finding, LeastCause> causes = causes(loom(0, "RD", "", "X1"), loom(1, "BU", "", "X9"), 100);
-    assertThat(of(causes, "cavity-doubled"))
-        .containsExactly(
-            "X1 is called X9 now (holds the same wires).", "W17 moves from X1:17 to X9:18.");
+    String before = loom(0, "RD", "", "X1");
+    String after =
+        loom(0, "BU", "", "X1")
+            .replace("\"X1:5\"", "\"X2:5\"")
+            .replace("\"X1:6\"", "\"X2:5\"")
+            .replace(
+                "\"X1\": {", "\"X2\": {\"housing\": \"h\", \"parked\": \"capped\"}, \"X1\": {");
+    assertThat(of(causes(before, after, 100), "cavity-doubled"))
+        .containsExactlyInAnyOrder(
+            "Connector X2 (h) is new.",
+            "W5 moves from X1:5 to X2:5.",
+            "W6 moves from X1:6 to X2:5.");
   }
 
   @Test

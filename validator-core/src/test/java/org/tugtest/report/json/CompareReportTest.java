@@ -38,6 +38,7 @@ class CompareReportTest {
         List.of(
             ComparedSample.report(),
             ComparedSample.first(),
+            ComparedSample.merge(),
             ComparedSample.of(ComparedSample.before(), ComparedSample.before()),
             Sample.report())) {
       assertThat(errors(written(report))).isEmpty();
@@ -81,6 +82,18 @@ class CompareReportTest {
     assertThat(texts((ArrayNode) harness.get("findings"), "age")).contains("new", "known");
     assertThat(harness.get("rework").isEmpty()).isFalse();
     assertThat(harness.get("ringOut").get("functions").isEmpty()).isFalse();
+  }
+
+  @Test
+  void saysWhatCausesAFindingAndWhereChangesMeet() {
+    JsonNode causes =
+        Schemas.tree(written(ComparedSample.report())).get("harnesses").get(0).get("causes");
+    assertThat(causes.toString())
+        .contains(
+            "load-unfed(devices/LAMPS.right)\",\"changes\":[\"W5 moves from X1:3 to X1:4.\"]");
+    JsonNode meetings =
+        Schemas.tree(written(ComparedSample.merge())).get("harnesses").get(0).get("meetings");
+    assertThat(texts((ArrayNode) meetings, "where")).contains("cavity X1:6");
   }
 
   private static List<String> texts(ArrayNode array, String name) {

@@ -70,6 +70,17 @@ class CompareMarkdownTest {
   }
 
   @Test
+  void saysWhatCausesAFindingAndWhereChangesMeet() {
+    assertThat(written(ComparedSample.report()))
+        .contains("  - caused by: W5 moves from X1:3 to X1:4.\n");
+    assertThat(written(ComparedSample.merge()))
+        .contains(
+            "#### Where two changes meet\n\n- **error** `cavity-doubled` In the merge alone: ")
+        .contains("Ours: Wire P1 from SW:2 to X1:6 (1 mm2) is new. Theirs: Wire Q1")
+        .contains("They meet at cavity X1:6.");
+  }
+
+  @Test
   void nothingMakesItTooLong() {
     for (String hostile : List.of("<", "🔋", "@a", "`", "日")) {
       Report one = ComparedSample.of(many(hostile, "RD", 1), many(hostile, "BU", 2));
