@@ -9,6 +9,7 @@ import org.tugtest.report.html.circuits.CircuitsRoom;
 import org.tugtest.report.html.fuses.FusesRoom;
 import org.tugtest.report.html.fuses.IsolationCard;
 import org.tugtest.report.html.loom.LoomRoom;
+import org.tugtest.report.html.protection.ProtectionRoom;
 import org.tugtest.report.html.volts.VoltsRoom;
 import org.tugtest.report.html.volts.WhatIfRoom;
 
@@ -29,6 +30,7 @@ record HarnessPage(
     BundlesRoom bundles,
     CircuitsRoom circuits,
     FusesRoom fuses,
+    ProtectionRoom protection,
     IsolationCard isolation,
     VoltsRoom volts,
     WhatIfRoom whatIf,
@@ -56,6 +58,7 @@ record HarnessPage(
         BundlesRoom.of(harness.facts()),
         circuits,
         FusesRoom.of(harness.facts(), circuits.circuits()),
+        ProtectionRoom.of(harness.facts()),
         IsolationCard.of(harness.facts()),
         VoltsRoom.of(harness.facts(), circuits.circuits()),
         WhatIfRoom.of(harness.facts(), circuits.circuits()),

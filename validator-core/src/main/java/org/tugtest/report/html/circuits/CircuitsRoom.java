@@ -20,6 +20,7 @@ import org.tugtest.operate.OperatingPoint;
  */
 public record CircuitsRoom(List<Circuit> circuits, List<List<Brief>> chunks, int more) {
   private static final int MOST_WHOLE = 150;
+  private static final int WHOLE_OF_MANY = 60;
   private static final int MOST_BRIEF = 2000;
   private static final int CHUNK = 200;
 
@@ -100,7 +101,8 @@ public record CircuitsRoom(List<Circuit> circuits, List<List<Brief>> chunks, int
     private static Set<Drawn> whole(List<Drawn> loads) {
       List<Drawn> sorted = new ArrayList<>(loads);
       sorted.sort(Comparator.comparingDouble((Drawn drawn) -> -drawn.amps()));
-      return new HashSet<>(sorted.subList(0, Math.min(MOST_WHOLE, sorted.size())));
+      return new HashSet<>(
+          sorted.subList(0, sorted.size() <= MOST_WHOLE ? sorted.size() : WHOLE_OF_MANY));
     }
   }
 

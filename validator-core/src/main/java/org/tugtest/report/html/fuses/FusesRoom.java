@@ -22,8 +22,11 @@ import org.tugtest.text.Quoted;
  */
 public record FusesRoom(List<List<Row>> chunks, List<String> empty) {
   private static final int CHUNK = 100;
+  private static final int MANY = 150;
   private static final int MOST_USERS = 24;
   private static final int MOST_WIRES = 12;
+  private static final int USERS_OF_MANY = 6;
+  private static final int WIRES_OF_MANY = 4;
 
   /**
    * One fuse.
@@ -68,10 +71,11 @@ public record FusesRoom(List<List<Row>> chunks, List<String> empty) {
     List<List<Row>> chunks = new ArrayList<>();
     List<Row> chunk = new ArrayList<>();
     List<String> empty = new ArrayList<>();
+    boolean many = facts.network().edges().stream().filter(Sides::isFuse).count() > MANY;
     for (Edge edge : facts.network().edges()) {
       if (edge instanceof Edge.OfElement fuse && Sides.isFuse(edge)) {
         if (fuse.fitted()) {
-          chunk.add(row(facts, fuse, outages.without(List.of(fuse)), numbers));
+          chunk.add(row(facts, fuse, outages.without(List.of(fuse)), numbers, many));
         } else {
           empty.add(fuse.text());
         }
@@ -88,7 +92,13 @@ public record FusesRoom(List<List<Row>> chunks, List<String> empty) {
   }
 
   private static Row row(
-      Facts facts, Edge.OfElement fuse, Outages.Outage outage, Map<String, Integer> numbers) {
+      Facts facts,
+      Edge.OfElement fuse,
+      Outages.Outage outage,
+      Map<String, Integer> numbers,
+      boolean many) {
+    int mostUsers = many ? USERS_OF_MANY : MOST_USERS;
+    int mostWires = many ? WIRES_OF_MANY : MOST_WIRES;
     Ratings ratings = facts.protection().ratings();
     Double rating = ratings.ofFuse(fuse).orElse(null);
     double most = 0;
@@ -118,12 +128,12 @@ public record FusesRoom(List<List<Row>> chunks, List<String> empty) {
         state.isEmpty() ? "" : Figures.amps(most) + " in " + state + share,
         rating != null && most > 0.75 * rating,
         users.stream()
-            .limit(MOST_USERS)
+            .limit(mostUsers)
             .map(user -> new User(user.text(), numbers.getOrDefault(user.text(), 0)))
             .toList(),
-        Math.max(0, users.size() - MOST_USERS),
-        wires.stream().limit(MOST_WIRES).map(Edge::text).toList(),
-        Math.max(0, wires.size() - MOST_WIRES));
+        Math.max(0, users.size() - mostUsers),
+        wires.stream().limit(mostWires).map(Edge::text).toList(),
+        Math.max(0, wires.size() - mostWires));
   }
 
   /** How many fuses there are. */

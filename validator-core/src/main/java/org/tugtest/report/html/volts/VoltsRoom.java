@@ -27,7 +27,7 @@ import org.tugtest.rule.load.VoltageDropExcessive;
 public record VoltsRoom(
     List<StateRow> states, List<List<Row>> chunks, List<String> unfed, int more) {
   private static final int CHUNK = 150;
-  private static final int MOST = 1200;
+  private static final int MOST = 600;
 
   /**
    * One state.
