@@ -72,6 +72,7 @@ import org.tugtest.rule.load.SwitchOverloaded;
 import org.tugtest.rule.load.VoltageDropExcessive;
 import org.tugtest.rule.load.VoltsUnderLeast;
 import org.tugtest.rule.protection.DiodeAcrossSupply;
+import org.tugtest.rule.protection.FuseBreakingCapacityLow;
 import org.tugtest.rule.protection.FuseDoesNotClear;
 import org.tugtest.rule.protection.FuseFarFromSource;
 import org.tugtest.rule.protection.FuseMissingUpstream;
@@ -160,6 +161,7 @@ public final class RuleCatalog {
             new GaugeUnderFuse(),
             new ReturnUnderFuse(),
             new FuseDoesNotClear(),
+            new FuseBreakingCapacityLow(),
             new FuseVoltageLow(),
             new IsolatorBypassed(),
             new IsolatorInReturn(),

@@ -197,6 +197,29 @@ public final class Faults {
     return one.kind() == end.kind() && one.owner().equals(end.owner());
   }
 
+  /**
+   * The greatest current that a fuse may have to break: of a short in its place, without its own
+   * resistance; on a ring of fuses, what it carries of a short at either of its ends. Empty for one
+   * that is not fed.
+   */
+  public Optional<ShortCircuit> behindFuse(Edge.OfElement fuse) {
+    Optional<Point> before = beforeFuse(fuse);
+    if (before.isPresent()) {
+      return greatest(new Spot(null, before.get(), null));
+    }
+    ShortCircuit most = null;
+    for (Point end : List.of(fuse.a(), fuse.b())) {
+      ShortCircuit at = greatest(new Spot(null, end, null)).orElse(null);
+      for (ShortCircuit.Through through :
+          at == null ? List.<ShortCircuit.Through>of() : at.fuses()) {
+        if (through.fuse().equals(fuse) && (most == null || through.amps() > most.amps())) {
+          most = new ShortCircuit(through.amps(), at.fuses(), at.basis(), at.missing());
+        }
+      }
+    }
+    return Optional.ofNullable(most);
+  }
+
   private List<FaultNetwork> passes(FaultCorner corner) {
     return passes.getOrDefault(corner, List.of());
   }
