@@ -17,7 +17,7 @@ import org.tugtest.rule.Setting;
 import org.tugtest.text.Quoted;
 
 /** What a reading says, and what lies between its points. */
-final class Continuity {
+public final class Continuity {
   /** From so many ohms on a plain reading is no joint. */
   static final Setting OPEN_OHMS =
       new Setting(
@@ -29,9 +29,15 @@ final class Continuity {
           "from this reading on two points are not joined; wires and plugs have less by far, common"
               + " practice");
 
-  static final String NO_READING = "it was not measured rightly";
-
   private Continuity() {}
+
+  /** The insulation under which two points count as joined, in ohms; common practice. */
+  static final double INSULATION_OHMS = 1e6;
+
+  /** Whether a reading says that its points are joined, by the standard limits. */
+  public static boolean joined(Reading reading) {
+    return joined(reading, OPEN_OHMS.standard(), INSULATION_OHMS);
+  }
 
   /** Whether a reading says that its points are joined. */
   static boolean joined(Reading reading, double openOhms, double insulationOhms) {

@@ -23,7 +23,7 @@ public final class ReadingJoined implements Rule {
   private static final Setting INSULATION =
       new Setting(
           "insulationOhms",
-          1e6,
+          Continuity.INSULATION_OHMS,
           1000,
           1e9,
           "ohm",
