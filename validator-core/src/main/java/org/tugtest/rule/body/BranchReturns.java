@@ -92,7 +92,7 @@ final class BranchReturns {
   /** For each load on a branch the way to it, the one that runs back least. */
   List<Return> all() {
     Map<Point, Return> best = new LinkedHashMap<>();
-    Map<Net, Integer> searched = new IdentityHashMap<>();
+    IdentityHashMap<Net, Integer> searched = new IdentityHashMap<>();
     for (Point point : at.keySet()) {
       Net net = facts.nets().of(point).orElse(null);
       if (net != null
