@@ -76,6 +76,7 @@ import org.tugtest.rule.protection.FuseBreakingCapacityLow;
 import org.tugtest.rule.protection.FuseDoesNotClear;
 import org.tugtest.rule.protection.FuseFarFromSource;
 import org.tugtest.rule.protection.FuseMissingUpstream;
+import org.tugtest.rule.protection.FuseNotSelective;
 import org.tugtest.rule.protection.FuseVoltageLow;
 import org.tugtest.rule.protection.GaugeUnderFuse;
 import org.tugtest.rule.protection.IsolatorBypassed;
@@ -162,6 +163,7 @@ public final class RuleCatalog {
             new ReturnUnderFuse(),
             new FuseDoesNotClear(),
             new FuseBreakingCapacityLow(),
+            new FuseNotSelective(),
             new FuseVoltageLow(),
             new IsolatorBypassed(),
             new IsolatorInReturn(),

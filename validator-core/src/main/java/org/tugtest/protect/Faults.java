@@ -197,6 +197,11 @@ public final class Faults {
     return one.kind() == end.kind() && one.owner().equals(end.owner());
   }
 
+  /** The end of a fuse that is farther from the sources; empty for one on a ring or not fed. */
+  public Optional<Point> afterFuse(Edge.OfElement fuse) {
+    return beforeFuse(fuse).map(fuse::across);
+  }
+
   /**
    * The greatest current that a fuse may have to break: of a short in its place, without its own
    * resistance; on a ring of fuses, what it carries of a short at either of its ends. Empty for one
