@@ -44,6 +44,22 @@ final class BetterFit {
     return larger + lesser.map(fuse -> ", or " + fuse).orElse("");
   }
 
+  /** The greatest rating, of any style, that a wire allows; empty without its size or any. */
+  Optional<Double> greatestFuse(Wire wire) {
+    Ampacity ampacity = heat.of(wire).orElse(null);
+    WireForm form = heat.forms().of(wire).orElse(null);
+    if (ampacity == null || form == null) {
+      return Optional.empty();
+    }
+    return FuseRatingTable.ratings("").stream()
+        .filter(rating -> rating <= ampacity.amps())
+        .filter(
+            rating ->
+                !Overload.of(heat, wire, null, new Stress(rating, rating * Stress.HELD, List.of()))
+                    .tooHot(form.maxC()))
+        .max(Double::compare);
+  }
+
   private String larger(Wire wire, Stress stress) {
     double least = area(heat.forms().part(wire), wire);
     List<WirePart> stocked =

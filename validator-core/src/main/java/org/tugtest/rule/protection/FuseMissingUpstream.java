@@ -87,12 +87,14 @@ public final class FuseMissingUpstream implements Rule {
     private final Facts facts;
     private final Ledger ledger;
     private final Protection protection;
+    private final BetterFit betterFit;
     private final Map<String, Exposure> bad = new LinkedHashMap<>();
 
     Judgement(Facts facts, Ledger ledger) {
       this.facts = facts;
       this.ledger = ledger;
       this.protection = facts.protection();
+      this.betterFit = new BetterFit(facts);
     }
 
     void judge() {
@@ -173,12 +175,28 @@ public final class FuseMissingUpstream implements Rule {
       Finding.Draft draft =
           Finding.on(subject.subject())
               .message(name + " can be reached from " + source + " without a fuse")
-              .remedy(remedy(subject, first, source, wire))
+              .remedy(remedy(subject, first, source, wire) + suits(first))
               .detail(way.text());
       if (first != null && !first.wire().equals(subject) && first.unfused() != null) {
         draft.cause(identity(first));
       }
       return draft;
+    }
+
+    /** The greatest fuse that the first unfused wire allows, in words; nothing when not known. */
+    private String suits(@Nullable Exposure first) {
+      return first == null
+          ? ""
+          : betterFit
+              .greatestFuse(first.wire().wire())
+              .map(
+                  amps ->
+                      "; at most "
+                          + Figures.amps(amps)
+                          + " for what "
+                          + first.wire().text()
+                          + " stands")
+              .orElse("");
     }
 
     private static String remedy(

@@ -51,6 +51,9 @@ class FuseMissingUpstreamTest {
     assertThat(findings.get(2).details())
         .containsExactly("BAT:+ -W1- SW:1 -SW.c- SW:2 -W2- LAMP:1");
     assertThat(findings.get(0).remedy()).contains("put a fuse into W1 close to BAT.cell");
+    assertThat(findings.get(0).remedy())
+        .as("the greatest fuse that 1 mm2 allows")
+        .endsWith("; at most 15 A for what W1 stands");
     assertThat(findings.get(2).remedy()).contains("W1");
   }
 
