@@ -16,8 +16,8 @@ import org.tugtest.network.Point;
 
 /**
  * Where each contact of a pair goes in the free cavities of another: an assignment of least cost.
- * Feed beside return or a signal costs most; else the order of the cavities is kept. Contacts that
- * move side by side are then exchanged for as long as that helps.
+ * Feed beside return or a signal, in either half, costs most; else the order of the cavities is
+ * kept. Contacts that move side by side are then exchanged for as long as that helps.
  *
  * @param moves in the order of the contacts that move
  * @param beside where feed would still be beside return or a signal
@@ -68,7 +68,7 @@ record MergePlan(List<Move> moves, List<String> beside) {
         Point at = large.near().at(one.near());
         present.put(at, roles.of(at));
       }
-      this.neighbours = neighbours(large.near().housing().rows());
+      this.neighbours = neighbours(large);
       this.fixed = new double[moving.length][free.size()];
       for (int i = 0; i < moving.length; i++) {
         for (int j = 0; j < free.size(); j++) {
@@ -218,6 +218,28 @@ record MergePlan(List<Move> moves, List<String> beside) {
           + other.text()
           + role.shown();
     }
+  }
+
+  /** Which contacts stand next to each other in either half, by their cavities in the near one. */
+  private static Map<String, List<String>> neighbours(Joint joint) {
+    Map<String, String> nearOf = new HashMap<>();
+    for (List<Joint.Contact> contacts : List.of(joint.used(), joint.free())) {
+      contacts.forEach(one -> nearOf.put(one.far(), one.near()));
+    }
+    Map<String, List<String>> both = neighbours(joint.near().housing().rows());
+    neighbours(joint.far().housing().rows())
+        .forEach(
+            (far, beside) -> {
+              String near = nearOf.get(far);
+              if (near != null) {
+                List<String> known = both.computeIfAbsent(near, key -> new ArrayList<>());
+                beside.stream()
+                    .map(nearOf::get)
+                    .filter(other -> other != null && !known.contains(other))
+                    .forEach(known::add);
+              }
+            });
+    return both;
   }
 
   /** Which cavities stand next to each other in a row or in the rows above and below. */

@@ -265,6 +265,24 @@ class ConnectorCouldMergeTest {
   }
 
   @Test
+  void feedKeepsAwayFromReturnInEitherHalf() {
+    // in the near half 1 touches 2 alone, in the far half it touches 2 and 3
+    String json =
+        harness(
+                pair("1", "4", "n") + "," + pair("2", "2", "n"),
+                through("1", "1", "BAT:-", ""),
+                through("1", "1", "BAT:-", "").replace("W11", "W11b").replace("V11", "V11b"),
+                through("2", "1", "BAT:+", ""))
+            .replace(
+                "\"p4\": {\"side\": \"pin\", \"family\": \"a\", \"rows\": [[\"4\", \"3\", \"2\","
+                    + " \"1\"]]}",
+                "\"p4\": {\"side\": \"pin\", \"family\": \"a\", \"rows\": [[\"1\", \"3\"], [\"2\","
+                    + " \"4\"]]}");
+    assertThat(Judged.of(new ConnectorCouldMerge(), json).findings().get(0).details())
+        .startsWith("X2:1 -> X1:4, Y2:1 -> Y1:4 (W21, V21)");
+  }
+
+  @Test
   void feedAndReturnThatMoveTogetherKeepAwayFromEachOther() {
     Judged judged =
         judged(
