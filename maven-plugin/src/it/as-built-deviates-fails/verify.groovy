@@ -1,0 +1,18 @@
+def log = new File(basedir, 'build.log').readLines('UTF-8')
+    .collect { it.replaceFirst(/^\[(ERROR|WARNING|INFO)\] /, '') }
+def bare = log.collect { it.replaceAll(/^\S*src\/main\/harness\//, '') }
+new File(basedir, 'expected.txt').readLines('UTF-8').each { wanted ->
+  assert log.contains(wanted) || bare.contains(wanted) : 'missing in build.log: ' + wanted
+}
+def loom = new File(basedir, 'src/main/harness/front.json').getText('UTF-8')
+assert loom.contains('"id": "front", "revision": "D"')
+assert loom.contains('"W3": {"from": "X1:4", "to": "X2:4", "part": "w1.0", "colour": "VT", "cutMm": 1000}')
+def record = new groovy.json.JsonSlurper().parse(new File(basedir, 'src/main/harness/built/41.record.json'))
+assert record.record.revision == 'D'
+assert record.entries.keySet() == ['2'] as Set
+def compared = new groovy.json.JsonSlurper().parse(new File(basedir, 'target/tugtest/compare.json'))
+assert compared.harnesses[0].root == 'car.harness.json'
+assert new File(basedir, 'target/tugtest/compare.md').exists()
+assert log.any { it.contains('names built/none*, which fits no file; there are built/41.record.json') }
+assert new File(basedir, 'target/tugtest/outcome.txt').text.trim() == 'cannot-check'
+return true
