@@ -339,6 +339,50 @@ class HtmlReportTest {
   }
 
   @Test
+  void hasARoomForEachQuestion() {
+    Document page = page(WHOLE);
+    for (String room :
+        List.of(
+            "loom",
+            "bundles",
+            "circuits",
+            "fuses",
+            "protection",
+            "isolation",
+            "volts",
+            "what-if")) {
+      assertThat(page.select("#" + room)).as(room).hasSize(1);
+      assertThat(page.select("nav a[href=#" + room + "]")).as(room).hasSize(1);
+    }
+    assertThat(page.select("svg[role=img]:not([aria-label])")).isEmpty();
+    assertThat(page.select("#loom svg, #bundles svg.cross, svg.loop, svg.timechart"))
+        .hasSizeGreaterThan(100);
+  }
+
+  @Test
+  void letsNoTextBecomeMarkupInTheRooms() {
+    Document page =
+        page(
+            SampleCar.checked(
+                Map.of(
+                    SampleCar.ROOT,
+                    """
+                    {"format": 1, "devices": {
+                       "B": {"elements": {"c": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+                       "F": {"elements": {"f": {"kind": "fuse", "a": "1", "b": "2", "ratingA": 5, "style": "<img src=x onerror=y>"}}},
+                       "L": {"elements": {"l": {"kind": "load", "a": "1", "b": "2", "amps": 1}}}},
+                     "wires": {
+                       "V": {"from": "B:+", "to": "F:1", "areaMm2": 1, "circuit": "</script><img src=x>"},
+                       "W": {"from": "F:2", "to": "L:1", "areaMm2": 1},
+                       "X": {"from": "L:2", "to": "B:-", "areaMm2": 1}}}
+                    """),
+                SampleCar.ROOT));
+    assertThat(page.select("img, [onerror]")).isEmpty();
+    assertThat(page.select("script")).hasSize(2);
+    assertThat(page.select("#fuses").text()).contains("<img src=x onerror=y>");
+  }
+
+  @Test
   void keepsAPageOfTenThousandWiresSmall() {
     assertThat(SampleCar.written(SampleCar.ofWires(10_000)).bytes("report.html").length)
         .isLessThan(5_000_000);
