@@ -84,6 +84,7 @@ import org.tugtest.rule.protection.IsolatorInReturn;
 import org.tugtest.rule.protection.IsolatorLeavesLoadDump;
 import org.tugtest.rule.protection.ReturnUnderFuse;
 import org.tugtest.rule.protection.SupplyShorted;
+import org.tugtest.rule.protection.WireBurnsBeforeFuse;
 import org.tugtest.rule.written.CavityDoubled;
 import org.tugtest.rule.written.CavityUnknown;
 import org.tugtest.rule.written.DecisionOpen;
@@ -164,6 +165,7 @@ public final class RuleCatalog {
             new FuseDoesNotClear(),
             new FuseBreakingCapacityLow(),
             new FuseNotSelective(),
+            new WireBurnsBeforeFuse(),
             new FuseVoltageLow(),
             new IsolatorBypassed(),
             new IsolatorInReturn(),

@@ -1,0 +1,115 @@
+package org.tugtest.rule.protection;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Locale;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.tugtest.facts.Facts;
+import org.tugtest.finding.Level;
+import org.tugtest.heat.Warming;
+import org.tugtest.heat.WireForm;
+import org.tugtest.model.Wire;
+import org.tugtest.rule.Judged;
+
+class WireBurnsBeforeFuseTest {
+  private static String car(String part, String feed, String back) {
+    return """
+    {"format": 1, "sketch": true, "parts": {"fuses": {"f": %s}},
+     "devices": {
+       "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12,
+                                     "ohms": 0.05}}},
+       "FB": {"elements": {"f": {"kind": "fuse", "a": "in", "b": "1"}}},
+       "LAMP": {"elements": {"l": {"kind": "load", "a": "1", "b": "2", "amps": 1}}}},
+     "fitted": {"FB.f": "f"},
+     "wires": {"W1": {"from": "BAT:+", "to": "FB:in", "areaMm2": 25, "cutMm": 100},
+               "W2": {"from": "FB:1", "to": "LAMP:1"%s},
+               "W3": {"from": "LAMP:2", "to": "BAT:-"%s}}}
+    """
+        .formatted(part, feed, back);
+  }
+
+  private static final String THICK = ", \"areaMm2\": 25, \"cutMm\": 100";
+  private static final String THIN = ", \"areaMm2\": 1, \"cutMm\": 100";
+
+  private static Judged judged(String part, String feed, String back) {
+    return Judged.of(new WireBurnsBeforeFuse(), car(part, feed, back));
+  }
+
+  /** One point at 100 A; past it the energy stays, which a wire outlasts if it does so at 100 A. */
+  private static String at100A(double seconds) {
+    return String.format(
+        Locale.ROOT,
+        "{\"ratingA\": 20, \"coldMilliohm\": 1, \"times\": [{\"multiple\": 5, \"greatestS\": %.9f},"
+            + " {\"multiple\": 50, \"greatestS\": 0.000001}]}",
+        seconds);
+  }
+
+  private static double seconds(double toC) {
+    Facts facts = Judged.facts(Map.of(Judged.ROOT, car(at100A(1), THIN, THICK)));
+    Wire wire = facts.harness().wires().get("W2");
+    WireForm form = facts.ampacity().forms().of(wire).orElseThrow();
+    return new Warming(
+            1,
+            form.insulated().milliohmPerM(),
+            facts.ampacity().cooling(wire).orElseThrow(),
+            form.maxC(),
+            toC)
+        .seconds(100);
+  }
+
+  @Test
+  void justBelowAtAndJustAboveTheWiresTime() {
+    double wire = seconds(150);
+    assertThat(judged(at100A(0.999 * wire), THIN, THICK).messages()).isEmpty();
+    assertThat(judged(at100A(wire - 1e-8), THIN, THICK).messages()).isEmpty();
+    Judged over = judged(at100A(1.001 * wire), THIN, THICK);
+    assertThat(over.subjects()).containsExactly("wires/W2");
+    assertThat(over.messages().get(0))
+        .startsWith("at 100 A wire W2 is at 150 °C after ")
+        .contains("while fuse FB.f (20 A) may take");
+    assertThat(over.findings().get(0).level()).isEqualTo(Level.WARNING);
+    assertThat(over.coverage().judged()).isEqualTo(2);
+  }
+
+  /** Over 250 °C, the final temperature of cross-linked insulation, it is no matter of memory. */
+  @Test
+  void overTheFinalTemperatureItIsAnError() {
+    double burnt = seconds(250);
+    assertThat(judged(at100A(0.99 * burnt), THIN, THICK).findings().get(0).level())
+        .isEqualTo(Level.WARNING);
+    assertThat(judged(at100A(1.01 * burnt), THIN, THICK).findings().get(0).level())
+        .isEqualTo(Level.ERROR);
+  }
+
+  @Test
+  void theReturnWireCarriesTheFeedsFault() {
+    Judged judged = judged(at100A(1.2 * seconds(150)), THICK, THIN);
+    assertThat(judged.subjects()).containsExactly("wires/W3");
+  }
+
+  /** Bolted fuses are from memory; the point of a blade at 135 % was read. */
+  @Test
+  void timesFromMemoryWarnOnly() {
+    String thin = THIN.replace("\"areaMm2\": 1", "\"areaMm2\": 0.35");
+    Judged bolted = judged("{\"ratingA\": 40, \"style\": \"bolt-m8\"}", thin, THICK);
+    assertThat(bolted.findings()).hasSize(1);
+    assertThat(bolted.findings().get(0).level()).isEqualTo(Level.WARNING);
+    Judged blade = judged("{\"ratingA\": 30, \"style\": \"blade-mini\"}", thin, THICK);
+    assertThat(blade.messages().get(0)).startsWith("at 40.5 A wire W2");
+    assertThat(blade.findings().get(0).level()).isEqualTo(Level.ERROR);
+  }
+
+  @Test
+  void whatCannotBeJudgedIsSaid() {
+    assertThat(judged("{\"ratingA\": 20}", THIN, THICK).coverage().missing())
+        .containsOnlyKeys("opening times of a fuse before it are not known");
+    assertThat(judged(at100A(1), ", \"cutMm\": 100", THICK).coverage().missing())
+        .containsKey("its size is not known");
+    String never = "{\"ratingA\": 200, \"times\": [{\"multiple\": 9, \"greatestS\": 1}]}";
+    assertThat(judged(never, THIN, THICK).coverage().missing())
+        .containsOnlyKeys("no short at it is sure to open its fuse");
+    Judged empty = Judged.of(new WireBurnsBeforeFuse(), "{\"format\": 1}");
+    assertThat(empty.coverage().judged()).isZero();
+  }
+}
