@@ -106,7 +106,7 @@ public final class SampleCar {
   }
 
   /** Checks these roots among these files with all rules. */
-  static Report checked(Map<String, String> files, String... roots) {
+  public static Report checked(Map<String, String> files, String... roots) {
     RuleCatalog catalog = RuleCatalog.standard();
     List<HarnessReport> harnesses =
         Stream.of(roots)
