@@ -61,7 +61,7 @@ class SampleByHandTest {
     List<List<String>> rows = table("piece");
     assertThat(rows).hasSize(5);
     for (List<String> row : rows) {
-      String[] piece = row.get(0).split(" ");
+      String[] piece = row.get(0).split(" ", -1);
       Bundle bundle =
           facts.bundles().of(piece[0]).stream()
               .filter(one -> one.fromMm() == Double.parseDouble(piece[1]))
