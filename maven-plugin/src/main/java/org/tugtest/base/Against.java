@@ -12,13 +12,26 @@ public sealed interface Against {
    * Sides that were found. A finding is known when one of them has it.
    *
    * @param base what changes are counted from
-   * @param merged further parents of the commit to come, where it is a merge
+   * @param further parents of a merge besides the base
+   * @param fork where the two parents of a merge come from; null when there are not two
    */
-  record Sides(Side base, List<Side> merged) implements Against {
+  record Sides(Side base, List<Side> further, @Nullable Fork fork) implements Against {
     public Sides {
-      merged = List.copyOf(merged);
+      further = List.copyOf(further);
+    }
+
+    /** One side alone. */
+    public Sides(Side base) {
+      this(base, List.of(), null);
     }
   }
+
+  /**
+   * Two branches and the commit at which they part.
+   *
+   * @param origin that commit
+   */
+  record Fork(Side origin, Side ours, Side theirs) {}
 
   /**
    * Nothing, since there is nothing yet to be held against: everything is new, and passes.

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.tugtest.base.Against.Fork;
 import org.tugtest.base.Against.Side;
 import org.tugtest.files.Choice;
 import org.tugtest.files.DiskFiles;
@@ -37,21 +38,21 @@ public record BaseFinder(
       return new Against.Unasked();
     }
     if (word instanceof BaseWord.OnDisk file) {
-      return new Against.Sides(onDisk(file.path()), List.of());
+      return new Against.Sides(onDisk(file.path()));
     }
     if (word instanceof BaseWord.Auto auto) {
       return auto(auto);
     }
     WorkTree tree = ground.needed(BASE);
     if (word instanceof BaseWord.Staged) {
-      return new Against.Sides(new Side("the index", tree.staged(scope), null, null), List.of());
+      return new Against.Sides(new Side("the index", tree.staged(scope), null, null));
     }
     String name = ((BaseWord.Revision) word).name();
     Optional<Commit> head = tree.head();
     if (head.isEmpty()) {
       return new Against.Nothing("nothing is committed yet");
     }
-    return new Against.Sides(side(tree, tree.revisions().named(name), name), List.of());
+    return new Against.Sides(side(tree, tree.revisions().named(name), name));
   }
 
   /**
@@ -64,15 +65,59 @@ public record BaseFinder(
     if (head.isEmpty()) {
       return new Against.Nothing("nothing is committed yet");
     }
-    List<Side> merged = new ArrayList<>();
+    Side ours = new Side("HEAD", tree.at(head.get(), "HEAD", scope), head.get(), null);
+    List<Side> further = new ArrayList<>();
     for (Commit parent : tree.revisions().merging()) {
-      merged.add(new Side(parent.shortId(), tree.at(parent, parent.id(), scope), parent, null));
+      further.add(side(tree, parent, parent.id(), scope));
     }
-    return new Against.Sides(
-        new Side("HEAD", tree.at(head.get(), "HEAD", scope), head.get(), null), merged);
+    Fork fork = further.size() == 1 ? fork(tree, ours, further.get(0), scope).orElse(null) : null;
+    return new Against.Sides(ours, further, fork);
+  }
+
+  /** Where two sides part; empty when that is not known here, which hinders no check. */
+  private static Optional<Fork> fork(WorkTree tree, Side ours, Side theirs, Scope scope)
+      throws IOException {
+    if (ours.commit() == null || theirs.commit() == null) {
+      return Optional.empty();
+    }
+    Optional<Commit> origin = tree.revisions().mergeBase(ours.commit(), theirs.commit());
+    return origin.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Fork(side(tree, origin.get(), origin.get().id(), scope), ours, theirs));
+  }
+
+  /**
+   * Two revisions and where they part.
+   *
+   * @throws IOException when one cannot be read or they share nothing here; the message is a whole
+   *     sentence
+   */
+  public Against.Sides fork(String ours, String theirs) throws IOException {
+    WorkTree tree = ground.needed("a comparison of two branches");
+    Revisions revisions = tree.revisions();
+    Side mine = side(tree, revisions.named(ours), ours, scope);
+    Side other = side(tree, revisions.named(theirs), theirs, scope);
+    Optional<Fork> fork = fork(tree, mine, other, scope);
+    if (fork.isEmpty()) {
+      throw new IOException(
+          ours
+              + " and "
+              + theirs
+              + " share no commit here"
+              + (revisions.shallow()
+                  ? ", since this clone's history is cut short; fetch the rest with: "
+                      + revisions.fetching()
+                  : ""));
+    }
+    return new Against.Sides(fork.get().origin(), List.of(mine, other), fork.get());
   }
 
   private Side side(WorkTree tree, Commit commit, String name) throws IOException {
+    return side(tree, commit, name, scope);
+  }
+
+  private static Side side(WorkTree tree, Commit commit, String name, Scope scope)
+      throws IOException {
     String shown = commit.id().startsWith(name) ? commit.shortId() : name;
     return new Side(shown, tree.at(commit, name, scope), commit, null);
   }
@@ -125,8 +170,7 @@ public record BaseFinder(
               base.get().shortId() + ", where this branch left " + name,
               tree.at(base.get(), base.get().id(), scope),
               base.get(),
-              null),
-          List.of());
+              null));
     }
     if (revisions.shallow()) {
       throw new IOException(

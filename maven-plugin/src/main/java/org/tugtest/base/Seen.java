@@ -100,6 +100,20 @@ public record Seen(HarnessFiles files, Revision revision, List<String> remarks) 
         files.remarks());
   }
 
+  /**
+   * The files of a revision. Its day is that of its commit.
+   *
+   * @param today the day that was asked for; null: see above
+   * @throws IOException when there is no such revision, or it cannot be read; the message is a
+   *     whole sentence
+   */
+  public static Seen at(WorkTree tree, Scope scope, String name, @Nullable LocalDate today)
+      throws IOException {
+    Commit commit = tree.revisions().named(name);
+    StoredFiles files = tree.at(commit, name, scope);
+    return seen(files, commit, false, commit.day(), FROM_COMMIT, today, List.of());
+  }
+
   private static Seen seen(
       HarnessFiles files,
       @Nullable Commit head,

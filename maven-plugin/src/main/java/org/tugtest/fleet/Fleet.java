@@ -48,8 +48,6 @@ public record Fleet(
     if (roots.isEmpty()) {
       return List.of();
     }
-    KnownRules known = catalog.known();
-    Checker checker = new Checker(catalog, selection);
     try (SideBySide threadsAtWork = sideBySide(roots.size(), progress)) {
       List<Callable<ReadHarness>> reading = new ArrayList<>();
       roots.forEach(root -> reading.add(() -> reader.read(root)));
@@ -61,15 +59,36 @@ public record Fleet(
       if (!ofNone.isEmpty()) {
         read.set(0, read.get(0).with(ofNone));
       }
-      List<Callable<HarnessReport>> checking = new ArrayList<>();
-      for (ReadHarness harness : read) {
-        checking.add(
-            () -> {
-              Facts facts = Facts.of(harness, today, known);
-              return new HarnessReport(facts, checker.check(facts));
-            });
-      }
-      return threadsAtWork.all("checking", checking);
+      return judged(read, threadsAtWork);
     }
+  }
+
+  /**
+   * Judges harnesses that were read already.
+   *
+   * @throws InterruptedException when the thread is told to stop
+   */
+  List<HarnessReport> judge(List<ReadHarness> read, Progress progress) throws InterruptedException {
+    if (read.isEmpty()) {
+      return List.of();
+    }
+    try (SideBySide threadsAtWork = sideBySide(read.size(), progress)) {
+      return judged(read, threadsAtWork);
+    }
+  }
+
+  private List<HarnessReport> judged(List<ReadHarness> read, SideBySide threadsAtWork)
+      throws InterruptedException {
+    KnownRules known = catalog.known();
+    Checker checker = new Checker(catalog, selection);
+    List<Callable<HarnessReport>> checking = new ArrayList<>();
+    for (ReadHarness harness : read) {
+      checking.add(
+          () -> {
+            Facts facts = Facts.of(harness, today, known);
+            return new HarnessReport(facts, checker.check(facts));
+          });
+    }
+    return threadsAtWork.all("checking", checking);
   }
 }

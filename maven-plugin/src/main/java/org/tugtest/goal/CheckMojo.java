@@ -116,7 +116,7 @@ public final class CheckMojo extends HarnessGoal {
             rules,
             skipRules,
             failOnNoFiles,
-            new BaseOrder(staged, base, failOnlyNew, failOnUnannounced),
+            new BaseOrder(staged, null, base, failOnlyNew, failOnUnannounced),
             coverageMin,
             annotations);
     new CheckRun(around, place, order, getLog()).run();

@@ -2,7 +2,6 @@ package org.tugtest.goal;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import javax.inject.Inject;
 import org.apache.maven.execution.MavenSession;
@@ -14,7 +13,6 @@ import org.apache.maven.project.MavenProject;
 import org.eclipse.aether.RepositorySystem;
 import org.tugtest.base.Ground;
 import org.tugtest.files.Folders;
-import org.tugtest.finding.Level;
 import org.tugtest.git.WorkTree;
 import org.tugtest.hook.GuardOrder;
 import org.tugtest.hook.Installation;
@@ -56,7 +54,7 @@ public final class InstallHookMojo extends HarnessGoal {
 
   @Override
   void run(Surroundings around, Workplace place) throws MojoExecutionException {
-    String level = Words.oneOf("tugtest.failOn", failOn, levels());
+    String level = Gates.word(failOn);
     String plugin = self.getGroupId() + ":" + self.getArtifactId() + ":" + self.getVersion();
     try (Ground ground = Ground.of(place.folders(), around.environment())) {
       WorkTree tree = ground.needed("the commit guard");
@@ -79,15 +77,6 @@ public final class InstallHookMojo extends HarnessGoal {
     } catch (IOException failed) {
       throw new MojoExecutionException(String.valueOf(failed.getMessage()), failed);
     }
-  }
-
-  private static List<String> levels() {
-    List<String> words = new ArrayList<>();
-    for (Level level : Level.values()) {
-      words.add(level.word());
-    }
-    words.add("never");
-    return words;
   }
 
   private Installation.JavaHome java() {

@@ -13,9 +13,12 @@ import org.tugtest.files.DiskSink;
 import org.tugtest.report.Report;
 import org.tugtest.report.ReportWriter;
 import org.tugtest.report.gitlab.GitlabReport;
+import org.tugtest.report.html.CompareHtml;
 import org.tugtest.report.html.HtmlReport;
+import org.tugtest.report.json.CompareReport;
 import org.tugtest.report.json.JsonReport;
 import org.tugtest.report.junit.JunitReport;
+import org.tugtest.report.markdown.CompareMarkdown;
 import org.tugtest.report.markdown.MarkdownReport;
 import org.tugtest.report.sarif.SarifReport;
 
@@ -25,8 +28,22 @@ record ReportFiles(List<ReportWriter> writers) {
 
   /** The writers of these formats, of all when none is named; a CI system's own is added. */
   static ReportFiles of(@Nullable List<String> formats, CiSystem ci) throws MojoExecutionException {
+    return of(all(), formats, ci);
+  }
+
+  /** The writers of a comparison in these formats, in all when none is named. */
+  static ReportFiles ofComparison(@Nullable List<String> formats) throws MojoExecutionException {
+    return of(
+        List.of(new CompareHtml(), new CompareMarkdown(), new CompareReport()),
+        formats,
+        CiSystem.NONE);
+  }
+
+  private static ReportFiles of(
+      List<ReportWriter> writers, @Nullable List<String> formats, CiSystem ci)
+      throws MojoExecutionException {
     Map<String, ReportWriter> known = new LinkedHashMap<>();
-    for (ReportWriter writer : all()) {
+    for (ReportWriter writer : writers) {
       known.put(writer.format(), writer);
     }
     List<String> asked = Words.allOf("tugtest.formats", formats, known.keySet());

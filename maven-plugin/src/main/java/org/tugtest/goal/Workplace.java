@@ -75,14 +75,19 @@ record Workplace(Folders folders, Choice choice, Path output) {
     }
   }
 
-  /** Why the index holds no root, and what to type, in one sentence. */
-  String nothingStaged(Surroundings around) {
+  /**
+   * Why there is no root in what git holds, in one sentence.
+   *
+   * @param there the revision or the index, and what to do
+   */
+  String nothingIn(Surroundings around, String there) {
     return "no file *.harness.json in "
         + around.show(folders.harness())
         + " or below"
         + patterns()
-        + " is in git's index; add it with git add, or say where the harness files are with"
-        + " -Dtugtest.harnessDirectory=FOLDER";
+        + " is in "
+        + there
+        + ", or say where the harness files are with -Dtugtest.harnessDirectory=FOLDER";
   }
 
   /** Why there is no root, and what to type, in one sentence. */

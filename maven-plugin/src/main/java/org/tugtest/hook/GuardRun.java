@@ -32,6 +32,9 @@ import org.tugtest.report.console.Ending;
 
 /** One check of the content that is about to be committed. */
 final class GuardRun {
+  /** How often a rule may be asked to find out which changes of a merge meet. */
+  private static final int TRIALS = 40;
+
   private final GuardOrder order;
   private final Path top;
   private final Environment environment;
@@ -117,9 +120,16 @@ final class GuardRun {
       if (checked.stream().noneMatch(harness -> blocks(any, harness))) {
         return checked;
       }
+      Against parents = BaseFinder.parents(with.tree(), with.scope());
+      boolean merge = parents instanceof Against.Sides sides && sides.fork() != null;
       Baselines baselines =
-          new Baselines(with.fleet(), with.seen().revision(), announced.changes(), progress);
-      return BaseFinder.parents(with.tree(), with.scope()) instanceof Against.Sides sides
+          new Baselines(
+              with.fleet(),
+              with.seen().revision(),
+              announced.changes(),
+              merge ? TRIALS : 0,
+              progress);
+      return parents instanceof Against.Sides sides
           ? baselines.hold(checked, sides)
           : baselines.holdAgainstNothing(checked);
     } catch (InterruptedException stopped) {

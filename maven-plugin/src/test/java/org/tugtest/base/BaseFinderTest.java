@@ -231,7 +231,7 @@ class BaseFinderTest {
       assertThat(sides.base().commit())
           .extracting(Commit::id)
           .isEqualTo(git.run("rev-parse", "side"));
-      assertThat(sides.merged())
+      assertThat(sides.further())
           .extracting(side -> side.commit().id())
           .containsExactly(git.run("rev-parse", "main"));
     }

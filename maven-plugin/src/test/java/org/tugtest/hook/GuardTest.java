@@ -49,9 +49,9 @@ class GuardTest {
     RealGit git = Guarded.repository(top);
     left(git, DOUBLED);
     git.run("add", "-A");
+    String status = git.run("status", "--porcelain");
     byte[] index = Files.readAllBytes(top.resolve(".git/index"));
     List<String> own = git.ownFiles();
-    String status = git.run("status", "--porcelain");
 
     Ended ended = git.attempt(Map.of(), "hook", "run", "pre-commit");
 
@@ -150,7 +150,13 @@ class GuardTest {
 
     assertThat(ended.code()).isNotZero();
     assertThat(ended.said())
-        .contains("cavity-doubled X1:3 holds W5 and W6", LEFT + ":5:20", RIGHT + ":5:20");
+        .contains(
+            "cavity-doubled X1:3 holds W5 and W6",
+            LEFT + ":5:20",
+            RIGHT + ":5:20",
+            "in the merge alone; ours: Wire W6 ",
+            "theirs: Wire W5 ",
+            "they meet at cavity X1:3");
     git.run("merge", "--abort");
     assertThat(git.run("log", "--format=%s", "-1")).isEqualTo("change");
   }

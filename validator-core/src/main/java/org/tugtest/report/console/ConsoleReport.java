@@ -92,6 +92,7 @@ public final class ConsoleReport {
     for (Place other : finding.at().subList(1, finding.at().size())) {
       indented(level, "see " + report.shown(other));
     }
+    CauseLines.of(report, finding).forEach(line -> indented(level, line));
     listed(level, finding.details());
     if (!group.follow().isEmpty()) {
       indented(

@@ -1,0 +1,92 @@
+package org.tugtest.goal;
+
+import java.util.List;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.apache.maven.plugin.MojoFailureException;
+import org.apache.maven.plugins.annotations.Mojo;
+import org.apache.maven.plugins.annotations.Parameter;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Tells what a change means: which circuits change, what is done to which connector, which findings
+ * are new, known and resolved, and what follows from it. It writes <code>compare.html</code>,
+ * <code>
+ * compare.md</code> and <code>compare.json</code>.
+ */
+@Mojo(name = "compare", requiresProject = false, threadSafe = true)
+public final class CompareMojo extends HarnessGoal {
+  /** Skips this goal alone. */
+  @Parameter(property = "tugtest.compare.skip", defaultValue = "false")
+  private boolean skipCompare;
+
+  /**
+   * What is held against: a git revision, <code>auto</code>, <code>staged</code> or <code>file:PATH
+   * </code>, as for the goal <code>check</code>. When left out it is <code>HEAD</code>, or the
+   * commit before <code>tugtest.head</code>.
+   */
+  @Parameter(property = "tugtest.base")
+  private @Nullable String base;
+
+  /** The git revision that is looked at; the files on disk when left out. */
+  @Parameter(property = "tugtest.head")
+  private @Nullable String head;
+
+  /**
+   * One side of a merge, a git revision; needs <code>tugtest.theirs</code>. Both are held against
+   * the commit at which they part, and every finding that neither has is told with the changes of
+   * both that meet. The merge is what <code>tugtest.head</code> or <code>tugtest.staged</code>
+   * names, else it is made without touching any file.
+   */
+  @Parameter(property = "tugtest.ours")
+  private @Nullable String ours;
+
+  /** The other side of a merge, a git revision. */
+  @Parameter(property = "tugtest.theirs")
+  private @Nullable String theirs;
+
+  /** Looks at the content of the next commit, as git's index holds it. */
+  @Parameter(property = "tugtest.staged", defaultValue = "false")
+  private boolean staged;
+
+  /**
+   * From which level on a finding fails the build: <code>error</code>, <code>warning</code>, <code>
+   * note</code> or <code>never</code>.
+   */
+  @Parameter(property = "tugtest.failOn", defaultValue = "error")
+  private String failOn;
+
+  /** Whether findings that the base has too let the build pass. */
+  @Parameter(property = "tugtest.failOnlyNew", defaultValue = "true")
+  private boolean failOnlyNew;
+
+  /**
+   * Whether a change of circuits fails the build when no file in the folder <code>changes</code>
+   * announces it.
+   */
+  @Parameter(property = "tugtest.failOnUnannounced", defaultValue = "false")
+  private boolean failOnUnannounced;
+
+  /** Formats: <code>html</code>, <code>markdown</code>, <code>json</code>; all when left out. */
+  @Parameter(property = "tugtest.formats")
+  private @Nullable List<String> formats;
+
+  /**
+   * The day that dates of waivers are held against, such as <code>2027-03-31</code>. When left out
+   * it is the date of the commit that is looked at.
+   */
+  @Parameter(property = "tugtest.today")
+  private @Nullable String today;
+
+  @Override
+  boolean skippedAlone() {
+    return skipCompare;
+  }
+
+  @Override
+  void run(Surroundings around, Workplace place)
+      throws MojoExecutionException, MojoFailureException {
+    BaseOrder order = new BaseOrder(staged, head, base, failOnlyNew, failOnUnannounced);
+    new CompareRun(around, place, order, Parents.of(ours, theirs, base), getLog())
+        .run(failOn, formats, today);
+  }
+}
