@@ -38,7 +38,7 @@ class SameFindingsTest {
   private static final Set<String> OF_FILES =
       Set.of("file-unreadable", "shape-wrong", "file-unused", "id-given-twice");
 
-  private static final int WRONG_LOOMS = 6;
+  private static final int WRONG_LOOMS = 3;
 
   /** Files and their root. */
   private record Loom(String root, Map<String, String> files) {}
