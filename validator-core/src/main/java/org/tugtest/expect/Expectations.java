@@ -11,8 +11,23 @@ public final class Expectations {
   /** A verdict for every expectation, in natural order of the ids. */
   public static List<Verdict> judge(Facts facts) {
     return facts.harness().expectations().values().stream()
-        .map(expectation -> judge(new Stated(facts, expectation)))
+        .map(expectation -> judgeRead(new Stated(facts, expectation)))
         .toList();
+  }
+
+  /** What a file that could not be read may hold cannot be said to be missing. */
+  private static Verdict judgeRead(Stated stated) {
+    Verdict verdict = judge(stated);
+    Expectation.That that = stated.expectation().that();
+    boolean mayBeThere =
+        that == Expectation.That.FED
+            || that == Expectation.That.JOINED
+            || that == Expectation.That.FUSED_BY;
+    return verdict.answer() == Verdict.Answer.FAILS
+            && mayBeThere
+            && !stated.facts().unread().isEmpty()
+        ? stated.notJudged("a file of this harness could not be read")
+        : verdict;
   }
 
   private static Verdict judge(Stated stated) {

@@ -185,4 +185,19 @@ class ExpectationsTest {
     assertThat(said(atNight("", "{\"that\": \"routes-apart\", \"wires\": [[\"W1\"], [\"W2\"]]}")))
         .isEqualTo("HOLDS: they share no segment, connector, splice or stud");
   }
+
+  @Test
+  void aFileThatCannotBeReadLeavesOpenWhatMayStandInIt() {
+    String root =
+        "{\"format\": 1, \"sketch\": true, \"uses\": [\"w.json\"], \"wires\": {\"W1\": {\"from\":"
+            + " \"A:1\", \"to\": \"B:1\"}, \"W2\": {\"from\": \"A:2\", \"to\": \"B:2\"}},"
+            + " \"expectations\": {\"e\": {\"that\": \"%s\", \"points\": [\"A:1\", \"%s\"]}}}";
+    Map<String, String> joined =
+        Map.of(Judged.ROOT, root.formatted("joined", "B:2"), "w.json", "{");
+    assertThat(Expectations.judge(Judged.facts(joined)).get(0).answer())
+        .isEqualTo(Verdict.Answer.NOT_JUDGED);
+    Map<String, String> apart = Map.of(Judged.ROOT, root.formatted("apart", "B:1"), "w.json", "{");
+    assertThat(Expectations.judge(Judged.facts(apart)).get(0).answer())
+        .isEqualTo(Verdict.Answer.FAILS);
+  }
 }

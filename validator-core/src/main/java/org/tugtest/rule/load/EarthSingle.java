@@ -93,6 +93,10 @@ public final class EarthSingle implements Rule {
       ledger.notJudged(load.subject(), "its way to a source's minus is very long");
       return;
     }
+    if (!facts.unread().isEmpty()) {
+      ledger.notJudged(load.subject(), "a file of this harness could not be read");
+      return;
+    }
     Optional<Point> single = single(facts, load, end, way.get());
     if (single.isEmpty()) {
       ledger.fine();

@@ -107,13 +107,17 @@ public final class ScreenMisearthed implements Rule {
     if (!network.sources().isEmpty()) {
       Reach earth = earth(network, groupOf.keySet());
       for (List<Edge.OfWire> chain : chains(network, screens, earth)) {
-        judge(chain, earth, groupOf, ledger);
+        judge(facts, chain, earth, groupOf, ledger);
       }
     }
   }
 
   private static void judge(
-      List<Edge.OfWire> chain, Reach earth, Map<String, Subject> groupOf, Ledger ledger) {
+      Facts facts,
+      List<Edge.OfWire> chain,
+      Reach earth,
+      Map<String, Subject> groupOf,
+      Ledger ledger) {
     Set<Point> earthed = new LinkedHashSet<>();
     for (Edge.OfWire wire : chain) {
       for (Point end : List.of(wire.a(), wire.b())) {
@@ -126,6 +130,10 @@ public final class ScreenMisearthed implements Rule {
         chain.stream().map(wire -> groupOf.get(wire.wire().id())).distinct().toList();
     if (earthed.size() == 1) {
       ledger.fine(groups.size());
+      return;
+    }
+    if (earthed.isEmpty() && !facts.unread().isEmpty()) {
+      groups.forEach(group -> ledger.notJudged(group, "a file of this harness could not be read"));
       return;
     }
     List<String> wires = chain.stream().map(wire -> wire.wire().id()).toList();

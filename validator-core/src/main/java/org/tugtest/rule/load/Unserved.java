@@ -21,6 +21,7 @@ import org.tugtest.text.Series;
  */
 final class Unserved {
   private static final int STATES = 4;
+  private static final String UNREAD = "a file of this harness could not be read";
   private static final String UNKNOWN =
       "its way leads into a connector of which the sketch says no more";
   private final String rule;
@@ -66,7 +67,9 @@ final class Unserved {
           }
         }
       }
-      if (leadsIntoTheUnknown(facts, lack)) {
+      if (!lack.in().isEmpty() && !facts.unread().isEmpty()) {
+        ledger.notJudged(user.subject(), UNREAD);
+      } else if (leadsIntoTheUnknown(facts, lack)) {
         ledger.notJudged(user.subject(), UNKNOWN);
       } else if (!lack.in().isEmpty()) {
         ledger.finding(finding(lack, causes, what, remedy));

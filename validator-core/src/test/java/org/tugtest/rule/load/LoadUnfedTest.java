@@ -99,4 +99,24 @@ class LoadUnfedTest {
     assertThat(judged.coverage().missing().keySet())
         .containsExactly("its way leads into a connector of which the sketch says no more");
   }
+
+  @Test
+  void whatAFileThatCannotBeReadMayHoldIsNotSaidToBeMissing() {
+    Judged judged =
+        Judged.of(
+            new LoadUnfed(),
+            java.util.Map.of(
+                Judged.ROOT,
+                """
+                {"format": 1, "uses": ["wires.json"],
+                 "devices": {
+                   "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+                   "LAMP": {"elements": {"led": {"kind": "load", "a": "1", "b": "2", "amps": 1}}}}}
+                """,
+                "wires.json",
+                "{\"format\": 1, \"wires\": {"));
+    assertThat(judged.findings()).isEmpty();
+    assertThat(judged.coverage().missing().keySet())
+        .containsExactly("a file of this harness could not be read");
+  }
 }
