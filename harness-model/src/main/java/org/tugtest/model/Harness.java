@@ -50,6 +50,81 @@ public record Harness(
     expectations = Ordered.copyOf(expectations);
   }
 
+  /** A harness that says nothing. */
+  public static Harness empty(String root) {
+    return new Harness(
+        root,
+        List.of(),
+        null,
+        null,
+        false,
+        Defaults.FORMAT,
+        Map.of(),
+        Parts.NONE,
+        Map.of(),
+        Map.of(),
+        Map.of(),
+        Map.of(),
+        Map.of(),
+        Map.of(),
+        Layout.NONE,
+        Map.of(),
+        Map.of(),
+        Map.of(),
+        Map.of(),
+        Map.of());
+  }
+
+  /** The same harness with these wires in place of its own. */
+  public Harness withWires(Map<String, Wire> others) {
+    return new Harness(
+        root,
+        files,
+        title,
+        revision,
+        sketch,
+        defaults,
+        looms,
+        parts,
+        devices,
+        fitted,
+        connectors,
+        splices,
+        others,
+        groups,
+        layout,
+        zones,
+        states,
+        limits,
+        waivers,
+        expectations);
+  }
+
+  /** The same harness with these states in place of its own. */
+  public Harness withStates(Map<String, State> others) {
+    return new Harness(
+        root,
+        files,
+        title,
+        revision,
+        sketch,
+        defaults,
+        looms,
+        parts,
+        devices,
+        fitted,
+        connectors,
+        splices,
+        wires,
+        groups,
+        layout,
+        zones,
+        others,
+        limits,
+        waivers,
+        expectations);
+  }
+
   /** The type a device has: the named one, or its own fields; null when the type is not known. */
   public @Nullable DeviceType typeOf(Device device) {
     return device.type() == null ? device.own() : parts.deviceTypes().get(device.type());

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.tugtest.model.Harness;
+import org.tugtest.text.Place;
 import org.tugtest.text.Places;
 import org.tugtest.text.Problem;
 import org.tugtest.text.SourceText;
@@ -29,6 +30,15 @@ public record ReadHarness(
     problems = List.copyOf(problems);
     texts = Map.copyOf(texts);
     unread = List.copyOf(unread);
+  }
+
+  /**
+   * A harness that stands in no file as it is, such as one that is reckoned with only: each of its
+   * things is placed at the head of its root.
+   */
+  public static ReadHarness unwritten(Harness harness) {
+    Place head = Place.point(harness.root(), 1, 1, "");
+    return new ReadHarness(harness, (thing, names) -> head, List.of(), Map.of(), List.of());
   }
 
   /** The same with further problems, such as files that belong to no root. */

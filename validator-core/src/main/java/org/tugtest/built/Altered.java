@@ -7,11 +7,9 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.facts.Facts;
 import org.tugtest.facts.KnownRules;
-import org.tugtest.model.Harness;
 import org.tugtest.model.Ref;
 import org.tugtest.model.Wire;
 import org.tugtest.read.ReadHarness;
-import org.tugtest.text.Place;
 
 /** A plan with what was built otherwise: what its wires join, and how long and thick they are. */
 final class Altered {
@@ -33,36 +31,7 @@ final class Altered {
 
   /** The plan with other wires. */
   static Facts with(Facts plan, Map<String, Wire> wires) {
-    Harness is = plan.harness();
-    Harness other =
-        new Harness(
-            is.root(),
-            is.files(),
-            is.title(),
-            is.revision(),
-            is.sketch(),
-            is.defaults(),
-            is.looms(),
-            is.parts(),
-            is.devices(),
-            is.fitted(),
-            is.connectors(),
-            is.splices(),
-            wires,
-            is.groups(),
-            is.layout(),
-            is.zones(),
-            is.states(),
-            is.limits(),
-            is.waivers(),
-            is.expectations());
-    ReadHarness read =
-        new ReadHarness(
-            other,
-            (thing, names) -> Place.point(is.root(), 1, 1, ""),
-            List.of(),
-            Map.of(),
-            List.of());
+    ReadHarness read = ReadHarness.unwritten(plan.harness().withWires(wires));
     return Facts.of(read, plan.today(), KnownRules.NONE);
   }
 

@@ -1,17 +1,11 @@
 package org.tugtest.compare;
 
 import java.util.List;
-import java.util.Map;
 import org.tugtest.check.CheckResult;
 import org.tugtest.facts.Facts;
 import org.tugtest.facts.KnownRules;
-import org.tugtest.model.Defaults;
 import org.tugtest.model.Harness;
-import org.tugtest.model.Layout;
-import org.tugtest.model.Parts;
 import org.tugtest.read.ReadHarness;
-import org.tugtest.text.Place;
-import org.tugtest.text.Places;
 
 /**
  * One revision of one root: what is known of it and what came of checking it with this version of
@@ -29,36 +23,7 @@ public record Snapshot(String label, Facts facts, CheckResult result, boolean pr
   /** A revision without this harness: against it, everything is new. */
   public static Snapshot absent(String label, Facts other) {
     String root = other.harness().root();
-    Harness nothing =
-        new Harness(
-            root,
-            List.of(),
-            null,
-            null,
-            false,
-            Defaults.FORMAT,
-            Map.of(),
-            Parts.NONE,
-            Map.of(),
-            Map.of(),
-            Map.of(),
-            Map.of(),
-            Map.of(),
-            Map.of(),
-            Layout.NONE,
-            Map.of(),
-            Map.of(),
-            Map.of(),
-            Map.of(),
-            Map.of());
-    Places nowhere =
-        new Places() {
-          @Override
-          public Place of(String thing, String... names) {
-            return Place.point(root, 1, 1, "");
-          }
-        };
-    ReadHarness read = new ReadHarness(nothing, nowhere, List.of(), Map.of(), List.of());
+    ReadHarness read = ReadHarness.unwritten(Harness.empty(root));
     return new Snapshot(
         label,
         Facts.of(read, other.today(), KnownRules.NONE),

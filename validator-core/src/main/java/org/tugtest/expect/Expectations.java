@@ -8,11 +8,19 @@ import org.tugtest.model.Expectation;
 public final class Expectations {
   private Expectations() {}
 
-  /** A verdict for every expectation, in natural order of the ids. */
+  /** The verdicts on one harness. */
+  private record Judged(List<Verdict> verdicts) {}
+
+  /** A verdict for every expectation, in natural order of the ids; judged once for a harness. */
   public static List<Verdict> judge(Facts facts) {
-    return facts.harness().expectations().values().stream()
-        .map(expectation -> judgeRead(new Stated(facts, expectation)))
-        .toList();
+    return facts.once(Judged.class, Expectations::judgeAll).verdicts();
+  }
+
+  private static Judged judgeAll(Facts facts) {
+    return new Judged(
+        facts.harness().expectations().values().stream()
+            .map(expectation -> judgeRead(new Stated(facts, expectation)))
+            .toList());
   }
 
   /** What a file that could not be read may hold cannot be said to be missing. */
@@ -26,7 +34,7 @@ public final class Expectations {
     return verdict.answer() == Verdict.Answer.FAILS
             && mayBeThere
             && !stated.facts().unread().isEmpty()
-        ? stated.notJudged("a file of this harness could not be read")
+        ? stated.notJudged(Facts.FILE_UNREAD)
         : verdict;
   }
 

@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.heat.AlongRoute;
 import org.tugtest.heat.Ampacities;
@@ -41,6 +43,12 @@ import org.tugtest.text.SourceText;
  * for, once; the view may be used by several threads.
  */
 public final class Facts {
+  /**
+   * Why something is not judged whose fault would be that a thing is not there: it may stand in a
+   * file of which nothing could be used.
+   */
+  public static final String FILE_UNREAD = "a file of this harness could not be read";
+
   private static final String FILES = "files/";
   private final ReadHarness read;
   private final LocalDate today;
@@ -68,6 +76,7 @@ public final class Facts {
     final Lazy<Faults> faults;
     final Lazy<Isolation> isolation;
     final Lazy<Ampacities> ampacity;
+    final Map<Class<?>, Lazy<Object>> made = new ConcurrentHashMap<>();
 
     Computed(ReadHarness read) {
       Harness harness = read.harness();
@@ -167,6 +176,19 @@ public final class Facts {
    */
   public static Facts of(ReadHarness read, LocalDate today, KnownRules knownRules) {
     return new Facts(read, today, knownRules);
+  }
+
+  /**
+   * What a package above makes of the files alone, made when first asked for, once.
+   *
+   * @param what names it
+   * @param made how it is made; asked the first time only, with facts that know nothing of waivers
+   *     and of what was built
+   */
+  public <T> T once(Class<T> what, Function<Facts, T> made) {
+    Facts files = new Facts(this, WaiverUse.NONE, null);
+    return what.cast(
+        computed.made.computeIfAbsent(what, none -> new Lazy<>(() -> made.apply(files))).get());
   }
 
   /** The same facts, all that is computed included, with what the waivers did. */

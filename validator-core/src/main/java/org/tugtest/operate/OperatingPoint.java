@@ -1,7 +1,9 @@
 package org.tugtest.operate;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -31,6 +33,9 @@ public final class OperatingPoint {
   private final ConductorTemperature temperature;
   private final List<Resistance> figures;
   private final Solution solution;
+
+  /** Told when first asked for; two threads that ask at once tell the same. */
+  private volatile @Nullable Map<Integer, Rests> rests;
 
   OperatingPoint(
       @Nullable State state,
@@ -168,24 +173,43 @@ public final class OperatingPoint {
     public Rests {
       standIns = List.copyOf(standIns);
     }
+
+    /** No current flows there. */
+    static final Rests ON_NOTHING = new Rests(Basis.GIVEN, List.of());
   }
 
   /** What the figures on the island of a point rest on. */
   public Rests rests(Point point) {
+    Map<Integer, Rests> known = rests;
+    if (known == null) {
+      known = restsByIsland();
+      rests = known;
+    }
     int at = network.index(point);
-    Basis basis = Basis.GIVEN;
-    List<Edge> standIns = new ArrayList<>();
-    for (int i = 0; at >= 0 && i < figures.size(); i++) {
-      Edge edge = network.edges().get(i);
-      if (Math.abs(solution.amps(i)) > SOME_AMPS
-          && solution.oneIsland(at, network.index(edge.a()))) {
-        basis = basis.weaker(figures.get(i).basis());
-        if (!figures.get(i).known()) {
-          standIns.add(edge);
+    return at < 0 ? Rests.ON_NOTHING : known.getOrDefault(solution.island(at), Rests.ON_NOTHING);
+  }
+
+  /** What the figures of each island rest on, by its number, told in one walk over all edges. */
+  private Map<Integer, Rests> restsByIsland() {
+    Map<Integer, Basis> weakest = new HashMap<>();
+    Map<Integer, List<Edge>> standIns = new HashMap<>();
+    for (int i = 0; i < figures.size(); i++) {
+      if (Math.abs(solution.amps(i)) > SOME_AMPS) {
+        Edge edge = network.edges().get(i);
+        Resistance figure = figures.get(i);
+        int island = solution.island(network.index(edge.a()));
+        weakest.merge(island, figure.basis(), Basis::weaker);
+        List<Edge> its = standIns.computeIfAbsent(island, none -> new ArrayList<>());
+        if (!figure.known()) {
+          its.add(edge);
         }
       }
     }
-    return new Rests(basis, standIns);
+    Map<Integer, Rests> rests = new HashMap<>();
+    weakest.forEach(
+        (island, basis) ->
+            rests.put(island, new Rests(basis, standIns.getOrDefault(island, List.of()))));
+    return rests;
   }
 
   private Branch branch(Edge edge) {

@@ -22,7 +22,6 @@ import org.tugtest.model.FusePart;
 import org.tugtest.model.Harness;
 import org.tugtest.model.Housing;
 import org.tugtest.model.Layout;
-import org.tugtest.model.Parts;
 import org.tugtest.model.Ref;
 import org.tugtest.model.RuleLimits;
 import org.tugtest.model.Splice;
@@ -31,7 +30,6 @@ import org.tugtest.model.Wire;
 import org.tugtest.model.WirePart;
 import org.tugtest.read.ReadHarness;
 import org.tugtest.rule.Judged;
-import org.tugtest.text.Place;
 
 /**
  * A harness that can be altered, as entries by section and id, and a generator of odd ones: ports
@@ -68,44 +66,14 @@ final class Loom {
   }
 
   Harness harness() {
-    return Sections.harness(EMPTY, entries);
+    return Sections.harness(Harness.empty(Judged.ROOT), entries);
   }
-
-  private static final Harness EMPTY =
-      new Harness(
-          Judged.ROOT,
-          List.of(),
-          null,
-          null,
-          false,
-          Defaults.FORMAT,
-          Map.of(),
-          Parts.NONE,
-          Map.of(),
-          Map.of(),
-          Map.of(),
-          Map.of(),
-          Map.of(),
-          Map.of(),
-          Layout.NONE,
-          Map.of(),
-          Map.of(),
-          Map.of(),
-          Map.of(),
-          Map.of());
 
   /** The revision, without any rule having run. */
   static Snapshot snapshot(String label, Harness harness) {
-    ReadHarness read =
-        new ReadHarness(
-            harness,
-            (thing, names) -> Place.point(Judged.ROOT, 1, 1, ""),
-            List.of(),
-            Map.of(),
-            List.of());
     return Snapshot.of(
         label,
-        Facts.of(read, Judged.TODAY, KnownRules.NONE),
+        Facts.of(ReadHarness.unwritten(harness), Judged.TODAY, KnownRules.NONE),
         new CheckResult(harness.root(), List.of(), List.of(), List.of(), List.of(), List.of()));
   }
 

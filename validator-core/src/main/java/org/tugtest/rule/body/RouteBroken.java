@@ -91,7 +91,7 @@ public final class RouteBroken implements Rule {
       } else if (wire.cutMm() != null || wire.builtMm() != null) {
         ledger.notJudged(subject, CUT);
       } else if (!facts.unread().isEmpty()) {
-        ledger.notJudged(subject, Unjudged.UNREAD);
+        ledger.notJudged(subject, Facts.FILE_UNREAD);
       } else if (!ledger.switchedOff(subject)) {
         if (gap != null) {
           gaps.computeIfAbsent(gap, key -> new ArrayList<>()).add(wire);

@@ -2,9 +2,6 @@ package org.tugtest.rule.body;
 
 /** Why the rules on the body cannot judge a subject; the same words in all of them. */
 final class Unjudged {
-  /** Absence proves nothing then. */
-  static final String UNREAD = "a file of this harness could not be read";
-
   /** A field of it is written wrongly, so it counts as left out. */
   static final String MISREAD = "a field of it is not written rightly";
 

@@ -88,8 +88,7 @@ public final class CavityUnsealed implements Rule {
     if (open.isEmpty()) {
       ledger.fine();
     } else if (!facts.unread().isEmpty()) {
-      ledger.notJudged(
-          Subject.connector(connector.id()), "a file of this harness could not be read");
+      ledger.notJudged(Subject.connector(connector.id()), Facts.FILE_UNREAD);
     } else {
       ledger.finding(finding(facts, connector, open));
     }

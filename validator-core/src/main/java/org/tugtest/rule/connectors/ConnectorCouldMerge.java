@@ -105,7 +105,7 @@ public final class ConnectorCouldMerge implements Rule {
       if (joint == null) {
         ledger.notJudged(pair.first(), looked.why());
       } else if (!facts.unread().isEmpty()) {
-        ledger.notJudged(pair.first(), Unjudged.UNREAD);
+        ledger.notJudged(pair.first(), Facts.FILE_UNREAD);
       } else if (!ledger.switchedOff(pair.first())) {
         beside.computeIfAbsent(joint.stands(), key -> new ArrayList<>()).add(joint);
       }

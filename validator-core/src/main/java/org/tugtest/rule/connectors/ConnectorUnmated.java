@@ -165,7 +165,7 @@ public final class ConnectorUnmated implements Rule {
       if (harness.sketch()) {
         ledger.notJudged(subject, SKETCH);
       } else if (!facts.unread().isEmpty()) {
-        ledger.notJudged(subject, Unjudged.UNREAD);
+        ledger.notJudged(subject, Facts.FILE_UNREAD);
       } else if (facts.misread().at("connectors", connector.id())) {
         ledger.notJudged(subject, Unjudged.MISREAD);
       } else if (claimed.contains(connector.id())) {

@@ -146,7 +146,7 @@ public final class ContactOneSided implements Rule {
       } else if (facts.unread().isEmpty()) {
         faults.computeIfAbsent(Fault.OPPOSITE_EMPTY, key -> new ArrayList<>()).add(cavity);
       } else {
-        ledger.notJudged(cavity.subject(), Unjudged.UNREAD);
+        ledger.notJudged(cavity.subject(), Facts.FILE_UNREAD);
       }
     }
     faults.forEach(

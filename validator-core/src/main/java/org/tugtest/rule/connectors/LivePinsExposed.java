@@ -141,7 +141,7 @@ public final class LivePinsExposed implements Rule {
     } else if (facts.unread().isEmpty()) {
       ledger.fine();
     } else {
-      ledger.notJudged(Subject.connector(id), Unjudged.UNREAD);
+      ledger.notJudged(Subject.connector(id), Facts.FILE_UNREAD);
     }
   }
 

@@ -122,7 +122,7 @@ public final class SpareCavitiesFew implements Rule {
     if (connector == null || cavities.isEmpty()) {
       ledger.notJudged(subject, HOUSING);
     } else if (!facts.unread().isEmpty()) {
-      ledger.notJudged(subject, Unjudged.UNREAD);
+      ledger.notJudged(subject, Facts.FILE_UNREAD);
     } else if (!ledger.switchedOff(subject)) {
       int free = 0;
       for (String cavity : cavities) {

@@ -68,7 +68,7 @@ public final class SpliceUnderfilled implements Rule {
       if (ends.size() >= least) {
         ledger.fine();
       } else if (!facts.unread().isEmpty()) {
-        ledger.notJudged(Subject.splice(splice.id()), "a file of this harness could not be read");
+        ledger.notJudged(Subject.splice(splice.id()), Facts.FILE_UNREAD);
       } else {
         ledger.finding(finding(splice, ends, least));
       }

@@ -5,9 +5,6 @@ final class Unjudged {
   /** It is the doubled cavity that has to be put right; what is left in it is judged then. */
   static final String OVERFILLED = "more wires end there than its terminal takes";
 
-  /** Absence proves nothing then. */
-  static final String UNREAD = "a file of this harness could not be read";
-
   /** One half of a pair, or both, have no housing that is known. */
   static final String HOUSING = "the housing of one of the halves is not known";
 

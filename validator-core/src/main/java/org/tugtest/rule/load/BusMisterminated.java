@@ -152,7 +152,7 @@ public final class BusMisterminated implements Rule {
     if (ohms >= wanted - off && ohms <= wanted + off) {
       ledger.fine();
     } else if (ohms > wanted && !facts.unread().isEmpty()) {
-      ledger.notJudged(first, "a file of this harness could not be read");
+      ledger.notJudged(first, Facts.FILE_UNREAD);
     } else {
       ledger.finding(measured(on(taps), taps, ohms, wanted, off));
     }

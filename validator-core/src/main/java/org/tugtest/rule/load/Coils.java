@@ -1,12 +1,23 @@
 package org.tugtest.rule.load;
 
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.function.Predicate;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Basis;
+import org.tugtest.finding.Finding;
 import org.tugtest.finding.Subject;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
+import org.tugtest.operate.OperatingPoint;
+import org.tugtest.rule.Ledger;
+import org.tugtest.solve.Trouble;
 
 /** The relay coils of a harness. */
 final class Coils {
@@ -22,6 +33,52 @@ final class Coils {
   /** The subjects of coils. */
   static List<Subject> subjects(Collection<Edge> coils) {
     return coils.stream().map(Edge::subject).toList();
+  }
+
+  /**
+   * A trouble of relays in one state.
+   *
+   * @param <T> the kind of trouble
+   */
+  record Seen<T extends Trouble>(OperatingPoint state, T trouble) {}
+
+  /**
+   * Troubles of one kind by the coils they are about, each with the states in which it is seen, in
+   * the order of the states.
+   *
+   * @param in the states in which it counts
+   */
+  static <T extends Trouble> Map<List<Edge>, List<Seen<T>>> troubled(
+      Facts facts, Class<T> kind, Predicate<OperatingPoint> in) {
+    Map<List<Edge>, List<Seen<T>>> sets = new LinkedHashMap<>();
+    for (OperatingPoint state : facts.operating().all()) {
+      for (Trouble trouble : state.troubles()) {
+        if (kind.isInstance(trouble) && in.test(state)) {
+          sets.computeIfAbsent(state.edges(trouble), none -> new ArrayList<>(1))
+              .add(new Seen<>(state, kind.cast(trouble)));
+        }
+      }
+    }
+    return sets;
+  }
+
+  /**
+   * Says of each set that is troubled what is wrong, and of all other coils that they are fine.
+   *
+   * @param finding makes the finding of a set from where it is seen
+   */
+  static <T extends Trouble> void judge(
+      Facts facts,
+      Ledger ledger,
+      Map<List<Edge>, List<Seen<T>>> troubled,
+      BiFunction<List<Edge>, List<Seen<T>>, Finding.Draft> finding) {
+    Set<Edge> bad = new HashSet<>();
+    troubled.forEach(
+        (coils, seen) -> {
+          ledger.finding(finding.apply(coils, seen), subjects(coils));
+          bad.addAll(coils);
+        });
+    of(facts).stream().filter(coil -> !bad.contains(coil)).forEach(coil -> ledger.fine());
   }
 
   /** What rests on the volts at which coils pull and let go: common practice where not given. */

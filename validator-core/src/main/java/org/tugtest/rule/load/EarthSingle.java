@@ -94,7 +94,7 @@ public final class EarthSingle implements Rule {
       return;
     }
     if (!facts.unread().isEmpty()) {
-      ledger.notJudged(load.subject(), "a file of this harness could not be read");
+      ledger.notJudged(load.subject(), Facts.FILE_UNREAD);
       return;
     }
     Optional<Point> single = single(facts, load, end, way.get());

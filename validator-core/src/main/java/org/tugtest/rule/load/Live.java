@@ -49,9 +49,17 @@ final class Live {
     return new Live(facts, state);
   }
 
+  /** What is live in each state. */
+  private record InAllStates(List<Live> all) {}
+
   /** All states of a harness. */
   static List<Live> all(Facts facts) {
-    return facts.operating().all().stream().map(state -> in(facts, state)).toList();
+    return facts
+        .once(
+            InAllStates.class,
+            of ->
+                new InAllStates(of.operating().all().stream().map(state -> in(of, state)).toList()))
+        .all();
   }
 
   OperatingPoint state() {

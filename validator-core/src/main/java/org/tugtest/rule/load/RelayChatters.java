@@ -1,16 +1,11 @@
 package org.tugtest.rule.load;
 
 import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;
 import org.tugtest.network.Edge;
-import org.tugtest.operate.OperatingPoint;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
@@ -73,34 +68,17 @@ public final class RelayChatters implements Rule {
     return INFO;
   }
 
-  /** A ring in one state. */
-  private record Seen(OperatingPoint state, Trouble.Chatter chatter) {}
-
   @Override
   public void judge(Facts facts, Settings settings, Ledger ledger) {
-    Map<List<Edge>, List<Seen>> rings = new LinkedHashMap<>();
-    for (OperatingPoint state : facts.operating().all()) {
-      for (Trouble trouble : state.troubles()) {
-        if (trouble instanceof Trouble.Chatter chatter) {
-          rings
-              .computeIfAbsent(state.edges(chatter), none -> new ArrayList<>(1))
-              .add(new Seen(state, chatter));
-        }
-      }
-    }
-    Set<Edge> restless = new HashSet<>();
-    rings.forEach(
-        (coils, seen) -> {
-          ledger.finding(finding(coils, seen), Coils.subjects(coils));
-          restless.addAll(coils);
-        });
-    Coils.of(facts).stream()
-        .filter(coil -> !restless.contains(coil))
-        .forEach(coil -> ledger.fine());
+    Coils.judge(
+        facts,
+        ledger,
+        Coils.troubled(facts, Trouble.Chatter.class, state -> true),
+        RelayChatters::finding);
   }
 
-  private static Finding.Draft finding(List<Edge> coils, List<Seen> seen) {
-    Seen first = seen.get(0);
+  private static Finding.Draft finding(List<Edge> coils, List<Coils.Seen<Trouble.Chatter>> seen) {
+    Coils.Seen<Trouble.Chatter> first = seen.get(0);
     List<String> names = coils.stream().map(Edge::text).toList();
     List<String> states = seen.stream().map(one -> one.state().state()).toList();
     boolean single = coils.size() == 1;
@@ -123,17 +101,17 @@ public final class RelayChatters implements Rule {
             .state(states.get(0))
             .basis(Coils.basis(coils));
     coils.subList(1, coils.size()).forEach(coil -> draft.and(coil.subject()));
-    if (first.chatter().restsElsewhere()) {
+    if (first.trouble().restsElsewhere()) {
       draft.detail("there is a rest, but switching on does not lead to it");
     }
     return draft;
   }
 
   /** {@code none pulled, then K.coil pulled, and again}. */
-  private static String steps(Seen seen) {
-    List<Integer> moving = seen.chatter().branches();
+  private static String steps(Coils.Seen<Trouble.Chatter> seen) {
+    List<Integer> moving = seen.trouble().branches();
     List<String> steps = new ArrayList<>();
-    for (List<Integer> pulled : seen.chatter().cycle()) {
+    for (List<Integer> pulled : seen.trouble().cycle()) {
       List<Integer> its = pulled.stream().filter(moving::contains).toList();
       List<String> names = seen.state().edges(its).stream().map(Edge::text).toList();
       steps.add(names.isEmpty() ? "none pulled" : Series.and(names, SHOWN) + " pulled");

@@ -1,16 +1,10 @@
 package org.tugtest.rule.load;
 
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;
 import org.tugtest.network.Edge;
-import org.tugtest.operate.OperatingPoint;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
@@ -79,31 +73,18 @@ public final class RelayHoldsItself implements Rule {
     return INFO;
   }
 
-  /** More than one rest in one state. */
-  private record Seen(OperatingPoint state, Trouble.HoldsItself holds) {}
-
   @Override
   public void judge(Facts facts, Settings settings, Ledger ledger) {
-    Map<List<Edge>, List<Seen>> sets = new LinkedHashMap<>();
-    for (OperatingPoint state : facts.operating().all()) {
-      for (Trouble trouble : state.troubles()) {
-        if (trouble instanceof Trouble.HoldsItself holds && state.from().isEmpty()) {
-          sets.computeIfAbsent(state.edges(holds), none -> new ArrayList<>(1))
-              .add(new Seen(state, holds));
-        }
-      }
-    }
-    Set<Edge> open = new HashSet<>();
-    sets.forEach(
-        (coils, seen) -> {
-          ledger.finding(finding(coils, seen), Coils.subjects(coils));
-          open.addAll(coils);
-        });
-    Coils.of(facts).stream().filter(coil -> !open.contains(coil)).forEach(coil -> ledger.fine());
+    Coils.judge(
+        facts,
+        ledger,
+        Coils.troubled(facts, Trouble.HoldsItself.class, state -> state.from().isEmpty()),
+        RelayHoldsItself::finding);
   }
 
-  private static Finding.Draft finding(List<Edge> coils, List<Seen> seen) {
-    Seen first = seen.get(0);
+  private static Finding.Draft finding(
+      List<Edge> coils, List<Coils.Seen<Trouble.HoldsItself>> seen) {
+    Coils.Seen<Trouble.HoldsItself> first = seen.get(0);
     List<String> names = coils.stream().map(Edge::text).toList();
     List<String> states = seen.stream().map(one -> one.state().state()).toList();
     boolean single = coils.size() == 1;
@@ -126,18 +107,18 @@ public final class RelayHoldsItself implements Rule {
             .state(states.get(0))
             .basis(Coils.basis(coils));
     coils.subList(1, coils.size()).forEach(coil -> draft.and(coil.subject()));
-    for (List<Integer> end : first.holds().ends()) {
+    for (List<Integer> end : first.trouble().ends()) {
       draft.detail("rests with " + pulled(first, end));
     }
     return draft;
   }
 
-  private static String taken(Seen seen) {
-    return pulled(seen, seen.holds().ends().get(0));
+  private static String taken(Coils.Seen<Trouble.HoldsItself> seen) {
+    return pulled(seen, seen.trouble().ends().get(0));
   }
 
-  private static String pulled(Seen seen, List<Integer> end) {
-    List<Integer> its = end.stream().filter(seen.holds().branches()::contains).toList();
+  private static String pulled(Coils.Seen<Trouble.HoldsItself> seen, List<Integer> end) {
+    List<Integer> its = end.stream().filter(seen.trouble().branches()::contains).toList();
     List<String> names = seen.state().edges(its).stream().map(Edge::text).toList();
     return names.isEmpty() ? "none of them pulled" : Series.and(names, SHOWN) + " pulled";
   }

@@ -133,7 +133,7 @@ public final class ScreenMisearthed implements Rule {
       return;
     }
     if (earthed.isEmpty() && !facts.unread().isEmpty()) {
-      groups.forEach(group -> ledger.notJudged(group, "a file of this harness could not be read"));
+      groups.forEach(group -> ledger.notJudged(group, Facts.FILE_UNREAD));
       return;
     }
     List<String> wires = chain.stream().map(wire -> wire.wire().id()).toList();

@@ -21,7 +21,6 @@ import org.tugtest.text.Series;
  */
 final class Unserved {
   private static final int STATES = 4;
-  private static final String UNREAD = "a file of this harness could not be read";
   private static final String UNKNOWN =
       "its way leads into a connector of which the sketch says no more";
   private final String rule;
@@ -68,7 +67,7 @@ final class Unserved {
         }
       }
       if (!lack.in().isEmpty() && !facts.unread().isEmpty()) {
-        ledger.notJudged(user.subject(), UNREAD);
+        ledger.notJudged(user.subject(), Facts.FILE_UNREAD);
       } else if (leadsIntoTheUnknown(facts, lack)) {
         ledger.notJudged(user.subject(), UNKNOWN);
       } else if (!lack.in().isEmpty()) {

@@ -83,7 +83,7 @@ public final class DiodeAcrossSupply implements Rule {
         if (facts.network().sources().isEmpty()) {
           ledger.notJudged(edge.subject(), Unjudged.NO_SOURCE);
         } else if (!facts.unread().isEmpty()) {
-          ledger.notJudged(edge.subject(), Unjudged.UNREAD);
+          ledger.notJudged(edge.subject(), Facts.FILE_UNREAD);
         } else {
           ledger.fine();
         }

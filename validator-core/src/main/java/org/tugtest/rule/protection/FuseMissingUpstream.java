@@ -127,7 +127,7 @@ public final class FuseMissingUpstream implements Rule {
       if (facts.unread().isEmpty()) {
         ledger.fine();
       } else {
-        ledger.notJudged(subject, Unjudged.UNREAD);
+        ledger.notJudged(subject, Facts.FILE_UNREAD);
       }
     }
 

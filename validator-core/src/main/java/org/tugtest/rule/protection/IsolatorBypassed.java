@@ -155,7 +155,7 @@ public final class IsolatorBypassed implements Rule {
       if (facts.unread().isEmpty()) {
         ledger.fine();
       } else {
-        ledger.notJudged(subject, Unjudged.UNREAD);
+        ledger.notJudged(subject, Facts.FILE_UNREAD);
       }
     }
 

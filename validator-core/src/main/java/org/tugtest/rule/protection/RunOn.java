@@ -73,7 +73,7 @@ final class RunOn {
       return;
     }
     states.put(id, opened);
-    Harness harness = with(facts.harness(), states);
+    Harness harness = facts.harness().withStates(states);
     Operating operating =
         Operating.of(
             harness,
@@ -176,29 +176,5 @@ final class RunOn {
                     .map(other -> (Element.Contact) other.element())
                     .noneMatch(contact -> contact.closedIn().contains(position)))
         .findFirst();
-  }
-
-  private static Harness with(Harness harness, Map<String, State> states) {
-    return new Harness(
-        harness.root(),
-        harness.files(),
-        harness.title(),
-        harness.revision(),
-        harness.sketch(),
-        harness.defaults(),
-        harness.looms(),
-        harness.parts(),
-        harness.devices(),
-        harness.fitted(),
-        harness.connectors(),
-        harness.splices(),
-        harness.wires(),
-        harness.groups(),
-        harness.layout(),
-        harness.zones(),
-        states,
-        harness.limits(),
-        harness.waivers(),
-        harness.expectations());
   }
 }

@@ -93,7 +93,7 @@ public final class SupplyShorted implements Rule {
     for (Edge.OfElement source : facts.network().sources()) {
       if (!bad.contains(source.subject())) {
         if (!facts.unread().isEmpty()) {
-          ledger.notJudged(source.subject(), Unjudged.UNREAD);
+          ledger.notJudged(source.subject(), Facts.FILE_UNREAD);
         } else if (!facts.sides().feed().complete()) {
           ledger.notJudged(source.subject(), Unjudged.TOO_MANY);
         } else {

@@ -79,7 +79,7 @@ public final class DeviceUnwired implements Rule {
       if (reached.contains(device.id()) || isPlugged(facts, device.id(), type)) {
         ledger.fine();
       } else if (!facts.unread().isEmpty()) {
-        ledger.notJudged(subject, Unjudged.UNREAD);
+        ledger.notJudged(subject, Facts.FILE_UNREAD);
       } else if (type == null || facts.misread().at("devices", device.id())) {
         ledger.notJudged(subject, "what it is made of is not known");
       } else if (!ledger.switchedOff(subject)) {

@@ -64,7 +64,7 @@ public final class PartUnused implements Rule {
   public void judge(Facts facts, Settings settings, Ledger ledger) {
     String reason = "";
     if (!facts.unread().isEmpty()) {
-      reason = Unjudged.UNREAD;
+      reason = Facts.FILE_UNREAD;
     } else if (facts.problems().stream().anyMatch(one -> one.kind() == Problem.Kind.SHAPE_WRONG)) {
       reason = "something in the files is not written rightly";
     }

@@ -78,7 +78,7 @@ public final class WaiverIdle implements Rule {
       } else if (use.unjudged().contains(waiver.id())) {
         ledger.notJudged(subject, "its rule could not judge its place");
       } else if (!facts.unread().isEmpty()) {
-        ledger.notJudged(subject, Unjudged.UNREAD);
+        ledger.notJudged(subject, Facts.FILE_UNREAD);
       } else {
         ledger.finding(finding(facts, waiver, rule, at));
       }

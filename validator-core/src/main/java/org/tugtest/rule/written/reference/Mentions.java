@@ -17,7 +17,6 @@ import org.tugtest.text.Series;
 
 /** Collects who names what; what is there is only counted. */
 final class Mentions {
-  static final String UNREAD = "a file of this harness could not be read";
   static final String MISREAD = "what it names is not written rightly";
   static final String TYPE = "the type of a device that it names is not known";
 
@@ -54,7 +53,7 @@ final class Mentions {
       return;
     }
     if (table.open() && !facts.unread().isEmpty()) {
-      unjudged(by, UNREAD);
+      unjudged(by, Facts.FILE_UNREAD);
     } else if (isMisread(table, id)) {
       unjudged(by, MISREAD);
     } else {
