@@ -10,7 +10,7 @@ import org.tugtest.operate.OperatingPoint;
 import org.tugtest.solve.Solution;
 
 /** What a person notices at the loads of a harness in one state. */
-final class Symptoms {
+public final class Symptoms {
   private static final double NO_VOLTS = 0.5;
   private static final double HALF = 0.5;
   private static final double LIVE_SHARE = 0.1;
@@ -20,7 +20,8 @@ final class Symptoms {
   private final List<Edge.OfElement> wanted = new ArrayList<>();
   private final List<Edge.OfElement> unwanted = new ArrayList<>();
 
-  Symptoms(Facts facts, OperatingPoint state) {
+  /** What can be noticed in this state. */
+  public Symptoms(Facts facts, OperatingPoint state) {
     this.state = state;
     this.network = facts.network();
     this.nominalV = facts.harness().defaults().nominalV();
@@ -36,6 +37,16 @@ final class Symptoms {
         }
       }
     }
+  }
+
+  /** Loads that the state wants and that work in the sound harness, in the order of the network. */
+  public List<Edge.OfElement> working() {
+    return List.copyOf(wanted);
+  }
+
+  /** Switched loads that the state does not want and that are dead in the sound harness. */
+  public List<Edge.OfElement> resting() {
+    return List.copyOf(unwanted);
   }
 
   /** What differs from the sound harness. */
