@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
  * which reading takes off again; so does a text that begins with an apostrophe, and the empty text,
  * for an empty cell means that nothing is said. Nothing is lost either way.
  */
-final class SheetCell {
+public final class SheetCell {
   private static final String GUARD = "'";
   private static final Pattern FORMULA =
       Pattern.compile("[=+@'\\t\\r\\n -].*|.*\\s", Pattern.DOTALL);
@@ -19,8 +19,8 @@ final class SheetCell {
       Pattern.compile(
           "(?i)(\\d{1,2}[-/. ]*)?"
               + "(jan(uary?)?|feb(ruary?)?|mar(ch)?|märz?|mrz|apr(il)?|may|mai|june?|juni|july?|juli"
-              + "|aug(ust)?|sept?(ember)?|o[ck]t(ober)?|nov(ember)?|de[cz](ember)?)"
-              + "([-/. ]*\\d{1,4})?");
+              + "|aug(ust)?|sept?(ember)?|o[ck]t(ober)?|nov(ember)?|de[cz](ember)?)([-/."
+              + " ]*\\d{1,4})?");
   private static final Pattern WORD = Pattern.compile("(?i)true|false|wahr|falsch");
   private static final Pattern PLAIN =
       Pattern.compile("-?\\d+(\\.\\d+)?([eE][+-]?\\d+)?|true|false");
@@ -28,7 +28,7 @@ final class SheetCell {
   private SheetCell() {}
 
   /** The cell of a text. */
-  static String of(String text) {
+  public static String of(String text) {
     return text.isEmpty() || isMangled(text) ? GUARD + text : text;
   }
 

@@ -10,11 +10,18 @@ import java.util.Base64;
 
 /**
  * The style and the script that a page carries inside itself. Line ends are LF, as browsers hash.
+ *
+ * @param script empty: the page has none
  */
-record Assets(String style, String script) {
+public record Assets(String style, String script) {
 
   static Assets load() {
-    return new Assets(read("report.css"), read("report.js"));
+    return new Assets(shared() + read(Assets.class, "report.css"), read(Assets.class, "report.js"));
+  }
+
+  /** The style of wire colours and connector faces, which stands before a page's own style. */
+  public static String shared() {
+    return read(Assets.class, "colours.css") + read(Assets.class, "faces.css");
   }
 
   /** The style with the words of the print margins added. */
@@ -23,11 +30,11 @@ record Assets(String style, String script) {
   }
 
   /** A policy under which nothing is loaded, and only this style and this script take effect. */
-  String policy() {
+  public String policy() {
     return "default-src 'none'; style-src "
         + hash(style)
         + "; script-src "
-        + hash(script)
+        + (script.isEmpty() ? "'none'" : hash(script))
         + "; base-uri 'none'; form-action 'none'";
   }
 
@@ -41,8 +48,9 @@ record Assets(String style, String script) {
     }
   }
 
-  private static String read(String name) {
-    try (InputStream in = Assets.class.getResourceAsStream(name)) {
+  /** A text that ships beside a class, with LF. */
+  public static String read(Class<?> beside, String name) {
+    try (InputStream in = beside.getResourceAsStream(name)) {
       if (in == null) {
         throw new IllegalStateException(name + " is missing from the jar");
       }

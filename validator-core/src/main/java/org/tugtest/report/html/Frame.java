@@ -1,13 +1,11 @@
 package org.tugtest.report.html;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import org.tugtest.model.Harness;
 import org.tugtest.model.Loom;
 import org.tugtest.report.Cautions;
 import org.tugtest.report.HarnessReport;
-import org.tugtest.report.PrintableText;
 import org.tugtest.report.Report;
 
 /**
@@ -31,8 +29,6 @@ record Frame(
     String index,
     Assets assets,
     String version) {
-  private static final int MOST_IN_MARGIN = 110;
-
   /** The frame of a root's page. */
   static Frame of(Report report, HarnessReport harness, String index, Assets assets) {
     String looms = looms(harness.facts().harness());
@@ -52,10 +48,7 @@ record Frame(
     String today = report.revision().today() + " (" + report.revision().todayFrom() + ")";
     String left = harness.isEmpty() ? title : harness + (looms.isEmpty() ? "" : " · " + looms);
     Assets own =
-        assets.withStyle(
-            margins(
-                PrintableText.cut(left, MOST_IN_MARGIN),
-                revision + " · " + report.revision().today()));
+        assets.withStyle(PageMargins.style(left, revision + " · " + report.revision().today()));
     return new Frame(title, harness, looms, revision, today, index, own, report.version());
   }
 
@@ -75,31 +68,5 @@ record Frame(
   /** The sentences at the foot of the page. */
   List<String> cautions() {
     return Cautions.SENTENCES;
-  }
-
-  private static String margins(String left, String right) {
-    return "@page{@top-left{content:"
-        + quoted(left)
-        + "}@top-right{content:"
-        + quoted(right)
-        + "}@bottom-left{content:"
-        + quoted(Cautions.LINE)
-        + "}}\n";
-  }
-
-  /** A string of CSS in which nothing but letters, digits and blanks stands for itself. */
-  private static String quoted(String text) {
-    StringBuilder css = new StringBuilder("\"");
-    PrintableText.of(text)
-        .codePoints()
-        .forEach(
-            c -> {
-              if (c == ' ' || (c < 0x80 && Character.isLetterOrDigit(c))) {
-                css.appendCodePoint(c);
-              } else {
-                css.append(String.format(Locale.ROOT, "\\%06x ", c));
-              }
-            });
-    return css.append('"').toString();
   }
 }

@@ -9,22 +9,32 @@ import java.util.Set;
 import org.tugtest.report.HarnessReport;
 
 /** Names of the pages of several roots, made from the paths of the roots. */
-final class PageNames {
+public final class PageNames {
   private static final String ENDING = ".harness.json";
 
   private PageNames() {}
 
   /** The file name of each root's page; no two are equal, in any case of letters. */
   static Map<String, String> of(List<HarnessReport> harnesses) {
+    List<String> roots = harnesses.stream().map(HarnessReport::root).toList();
+    Map<String, String> names = new LinkedHashMap<>();
+    stems(roots).forEach((root, stem) -> names.put(root, "report-" + stem + ".html"));
+    return names;
+  }
+
+  /**
+   * A name for each root that a file or folder may have; no two are equal, in any case of letters.
+   */
+  public static Map<String, String> stems(List<String> roots) {
     Map<String, String> names = new LinkedHashMap<>();
     Set<String> taken = new HashSet<>();
-    for (HarnessReport harness : harnesses) {
-      String stem = "report-" + plain(harness.root());
+    for (String root : roots) {
+      String stem = plain(root);
       String name = stem;
       for (int n = 2; !taken.add(name.toLowerCase(Locale.ROOT)); n++) {
         name = stem + "-" + n;
       }
-      names.put(harness.root(), name + ".html");
+      names.put(root, name);
     }
     return names;
   }
