@@ -88,9 +88,13 @@ final class FileIndex {
     int offset = sections.get(names[0]);
     for (int deep = 2; deep <= Math.min(3, names.length); deep++) {
       String section = String.join("/", java.util.Arrays.asList(names).subList(0, deep - 1));
-      Integer entry = entries.getOrDefault(section, Map.of()).get(names[deep - 1]);
-      if (entry == null) {
+      Map<String, Integer> its = entries.get(section);
+      if (its == null) {
         break;
+      }
+      Integer entry = its.get(names[deep - 1]);
+      if (entry == null) {
+        return new Walk(offset, used).stop(byName, names);
       }
       used = deep;
       offset = entry;
@@ -125,6 +129,11 @@ final class FileIndex {
       while (used < names.length && step(names[used])) {
         used++;
       }
+      return stop(byName, names);
+    }
+
+    /** The place it has come to; what the next name says is not written there. */
+    Hit stop(boolean byName, String... names) {
       String pointer = JsonPointer.of(java.util.Arrays.copyOf(names, used));
       boolean opens =
           tokens.kind() == JsonTokens.Kind.OPEN_OBJECT

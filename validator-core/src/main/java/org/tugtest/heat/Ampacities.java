@@ -68,9 +68,16 @@ public final class Ampacities {
       return Optional.empty();
     }
     Around worst = worst(form, null, surroundings.of(wire)).around();
-    double air = worst.ambientC().value();
-    Cooling alone = celsius -> FreeAir.wattsPerM(form.insulated(), celsius, air);
-    return Optional.of(alone.atFactor(factor(worst).value()));
+    double airC = worst.ambientC().value();
+    return Optional.of(new InAir(form.insulated(), airC, factor(worst).value()));
+  }
+
+  /** A wire in still air, with a share of the current that it stands alone; equal for equals. */
+  private record InAir(Insulated wire, double airC, double currentFactor) implements Cooling {
+    @Override
+    public double wattsPerM(double celsius) {
+      return FreeAir.wattsPerM(wire, celsius, airC) * currentFactor * currentFactor;
+    }
   }
 
   /** The forms of the wires. */

@@ -22,6 +22,7 @@ public final class BurnRace {
   private static final double ALL = 0.99;
   private static final int SAMPLES = 12;
   private static final int NARROWINGS = 30;
+  private static final int HALVINGS = 8;
   private final List<Runner> runners;
 
   /**
@@ -76,6 +77,30 @@ public final class BurnRace {
       }
     }
     return together > 0 ? Math.min(alone, together) : alone;
+  }
+
+  /**
+   * Whether it is plain that the wire outlasts the fuses at every current between two, in amperes.
+   * Both times fall with the current, so a stretch is plain when the fuses at its lower end are
+   * faster than the wire at its upper end; one that is not is halved. When this is false, {@link
+   * #worst} tells; it always is where fuses share the current, since they may then change places.
+   */
+  public boolean stands(Warming wire, double fromA, double toA) {
+    boolean oneByOne = runners.stream().filter(runner -> runner.share() < ALL).count() <= 1;
+    return oneByOne && stands(wire, fromA, toA, wire.seconds(toA), HALVINGS);
+  }
+
+  private boolean stands(
+      Warming wire, double fromA, double toA, double wireSAtTo, int halvingsLeft) {
+    double fuseS = end(fromA).seconds();
+    if (fuseS <= wireSAtTo) {
+      return true;
+    }
+    double middle = Math.sqrt(fromA * toA);
+    return halvingsLeft > 0
+        && fuseS <= wire.seconds(fromA)
+        && stands(wire, middle, toA, wireSAtTo, halvingsLeft - 1)
+        && stands(wire, fromA, middle, wire.seconds(middle), halvingsLeft - 1);
   }
 
   /**

@@ -63,6 +63,32 @@ class BurnRaceTest {
     assertThat(burnt).isBetween(8, 72);
   }
 
+  /** What is called plain never burns, and most of what does not burn is plain. */
+  @Test
+  void whatPlainlyStandsBurnsAtNoCurrent() {
+    Random random = new Random(18);
+    int plain = 0;
+    int standing = 0;
+    for (int run = 0; run < 300; run++) {
+      List<BurnRace.Runner> runners = new ArrayList<>();
+      int count = 1 + random.nextInt(2);
+      for (int i = 0; i < count; i++) {
+        double share = random.nextInt(4) > 0 ? 1 : 0.2 + 0.5 * random.nextDouble();
+        runners.add(blade("F" + i, 5 + random.nextInt(25), share));
+      }
+      BurnRace race = new BurnRace(runners);
+      Warming wire = wire(0.2 + 3 * random.nextDouble());
+      double from = race.surelyEndsA();
+      double to = from * (1 + 30 * random.nextDouble());
+      boolean burns = race.worst(wire, from, to).burns();
+      boolean stands = race.stands(wire, from, to);
+      assertThat(stands && burns).isFalse();
+      standing += burns ? 0 : 1;
+      plain += stands ? 1 : 0;
+    }
+    assertThat(plain).isGreaterThan(standing * 3 / 4);
+  }
+
   @Test
   void theSmallerOfFusesInARowEndsIt() {
     BurnRace race = new BurnRace(List.of(blade("G", 30, 1), blade("F", 10, 1)));

@@ -40,8 +40,9 @@ public record Feed(
     Point high = forward ? load.a() : load.b();
     Point low = forward ? load.b() : load.a();
     Network network = facts.network();
-    Way supply = Way.supply(state, network, load, high);
-    Way back = Way.back(state, network, load, low);
+    Flows flows = Flows.in(facts, state);
+    Way supply = Way.supply(state, flows, high);
+    Way back = Way.back(state, flows, low);
     Edge.OfElement source = supply.source();
     if (source == null) {
       return Optional.empty();

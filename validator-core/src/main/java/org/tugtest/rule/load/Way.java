@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.finding.Basis;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
-import org.tugtest.network.Network;
 import org.tugtest.network.Point;
 import org.tugtest.operate.OperatingPoint;
 
@@ -27,7 +27,6 @@ import org.tugtest.operate.OperatingPoint;
  */
 public record Way(Point start, List<Step> steps, Point end, Edge.@Nullable OfElement source) {
   private static final int SHOWN = 5;
-  private static final double LEAST_AMPS = 1e-9;
 
   /**
    * One thing on the way.
@@ -42,47 +41,43 @@ public record Way(Point start, List<Step> steps, Point end, Edge.@Nullable OfEle
   }
 
   /** From the end of a load at which current comes in, against the current. */
-  static Way supply(OperatingPoint state, Network network, Edge.OfElement load, Point start) {
-    return walk(state, network, load, start, true);
+  static Way supply(OperatingPoint state, Flows flows, Point start) {
+    return walk(state, start, flows::bringing);
   }
 
   /** From the end of a load at which current goes out, along the current. */
-  static Way back(OperatingPoint state, Network network, Edge.OfElement load, Point start) {
-    return walk(state, network, load, start, false);
+  static Way back(OperatingPoint state, Flows flows, Point start) {
+    return walk(state, start, flows::taking);
   }
 
   private static Way walk(
-      OperatingPoint state, Network network, Edge.OfElement load, Point start, boolean against) {
+      OperatingPoint state, Point start, Function<Point, List<Flows.Flow>> flows) {
     List<Step> steps = new ArrayList<>();
     Set<Point> passed = new HashSet<>();
     Point at = start;
     while (passed.add(at)) {
-      Edge best = null;
-      double most = LEAST_AMPS;
-      for (Edge edge : network.edgesAt(at)) {
-        boolean crossed = edge.equals(load) || isUser(edge);
-        double towards = edge.b().equals(at) ? state.amps(edge) : -state.amps(edge);
-        double amps = against ? towards : -towards;
-        if (!crossed && amps > most && !passed.contains(edge.across(at))) {
-          best = edge;
-          most = amps;
-        }
-      }
-      if (best == null) {
+      Flows.Flow most = strongest(flows.apply(at), at, passed);
+      if (most == null) {
         break;
       }
-      if (best instanceof Edge.OfElement inside && inside.element() instanceof Element.Source) {
+      Edge edge = most.edge();
+      if (edge instanceof Edge.OfElement inside && inside.element() instanceof Element.Source) {
         return new Way(start, steps, at, inside);
       }
-      steps.add(new Step(best, Math.abs(state.across(best)), most));
-      at = best.across(at);
+      steps.add(new Step(edge, Math.abs(state.across(edge)), most.amps()));
+      at = edge.across(at);
     }
     return new Way(start, steps, at, null);
   }
 
-  private static boolean isUser(Edge edge) {
-    return edge instanceof Edge.OfElement inside
-        && (inside.element() instanceof Element.Load || inside.element() instanceof Element.Coil);
+  private static Flows.@Nullable Flow strongest(
+      List<Flows.Flow> flows, Point at, Set<Point> passed) {
+    for (Flows.Flow flow : flows) {
+      if (!passed.contains(flow.edge().across(at))) {
+        return flow;
+      }
+    }
+    return null;
   }
 
   /** The weakest figure among the resistances on the way. */

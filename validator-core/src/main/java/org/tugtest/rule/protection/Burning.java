@@ -39,6 +39,7 @@ final class Burning {
   private final Faults faults;
   private final Settings settings;
   private final Ledger ledger;
+  private final Map<Alike, Warming> warmings = new HashMap<>();
 
   Burning(Facts facts, Settings settings, Ledger ledger) {
     this.facts = facts;
@@ -46,6 +47,9 @@ final class Burning {
     this.settings = settings;
     this.ledger = ledger;
   }
+
+  /** Wires that warm up alike. */
+  private record Alike(WireForm form, double areaMm2, Cooling cooling, double toC) {}
 
   /** A current and the fuses that carry it. */
   private record Fed(ShortCircuit fault, double amps) {}
@@ -138,6 +142,9 @@ final class Burning {
       unknown |= race.isEmpty();
       if (race.isPresent() && fed.amps() >= race.get().surelyEndsA()) {
         raced = true;
+        if (race.get().stands(warming, race.get().surelyEndsA(), fed.amps())) {
+          continue;
+        }
         BurnRace.Worst at = race.get().worst(warming, race.get().surelyEndsA(), fed.amps());
         if (at.burns()
             && (worst == null
@@ -164,8 +171,16 @@ final class Burning {
     }
   }
 
-  private static Warming warming(WireForm form, Cited area, Cooling cooling, double toC) {
-    return new Warming(area.value(), form.insulated().milliohmPerM(), cooling, form.maxC(), toC);
+  private Warming warming(WireForm form, Cited area, Cooling cooling, double toC) {
+    return warmings.computeIfAbsent(
+        new Alike(form, area.value(), cooling, toC),
+        wire ->
+            new Warming(
+                wire.areaMm2(),
+                wire.form().insulated().milliohmPerM(),
+                wire.cooling(),
+                wire.form().maxC(),
+                wire.toC()));
   }
 
   /** The race against the fuses of a fault; empty when none of them has known times. */
