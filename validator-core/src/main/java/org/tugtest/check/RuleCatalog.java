@@ -62,6 +62,7 @@ import org.tugtest.rule.load.LoadBackfed;
 import org.tugtest.rule.load.LoadUnfed;
 import org.tugtest.rule.load.LoadWithoutReturn;
 import org.tugtest.rule.load.PairSplit;
+import org.tugtest.rule.load.ParallelSharesUnevenly;
 import org.tugtest.rule.load.ReferenceShifted;
 import org.tugtest.rule.load.RelayChatters;
 import org.tugtest.rule.load.RelayHoldsItself;
@@ -185,6 +186,7 @@ public final class RuleCatalog {
             new ReferenceShifted(),
             new SensorEarthShared(),
             new EarthSingle(),
+            new ParallelSharesUnevenly(),
             new ScreenMisearthed(),
             new BusMisterminated(),
             new CoilUnsuppressed(),
