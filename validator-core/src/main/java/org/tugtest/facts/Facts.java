@@ -11,6 +11,9 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.heat.AlongRoute;
 import org.tugtest.heat.Ampacities;
+import org.tugtest.heat.FreeAirAmps;
+import org.tugtest.heat.LoomHeat;
+import org.tugtest.heat.LoomSections;
 import org.tugtest.heat.WireForms;
 import org.tugtest.model.Harness;
 import org.tugtest.network.ClosedTogether;
@@ -71,6 +74,7 @@ public final class Facts {
     final Lazy<Bundles> bundles;
     final Lazy<WorkingResistances> resistances;
     final Lazy<Totals> totals;
+    final Lazy<LoomSections> sections;
     final Lazy<Operating> operating;
     final Lazy<Protection> protection;
     final Lazy<Faults> faults;
@@ -105,6 +109,11 @@ public final class Facts {
               () ->
                   TotalsCount.of(
                       harness, wiring.get(), fitting.get(), routes.get(), bundles.get()));
+      sections =
+          new Lazy<>(
+              () ->
+                  LoomSections.of(
+                      harness, new WireForms(harness), wiring.get(), routes.get(), bundles.get()));
       operating =
           new Lazy<>(
               () ->
@@ -112,7 +121,8 @@ public final class Facts {
                       harness,
                       network.get(),
                       resistances.get(),
-                      new AmbientTemperature(harness, wiring.get(), network.get())));
+                      new AmbientTemperature(harness, wiring.get(), network.get()),
+                      new LoomHeat(sections.get(), new FreeAirAmps())));
       protection = new Lazy<>(() -> Protection.of(harness, network.get(), together.get()));
       faults =
           new Lazy<>(() -> Faults.of(harness, network.get(), protection.get(), resistances.get()));
@@ -321,7 +331,12 @@ public final class Facts {
     return routes().lengths();
   }
 
-  /** Volts, currents and relay positions in every state. */
+  /** All sections through the looms, and by which of them each wire runs. */
+  public LoomSections sections() {
+    return computed.sections.get();
+  }
+
+  /** Volts, currents, temperatures and relay positions in every state. */
   public Operating operating() {
     return computed.operating.get();
   }

@@ -39,7 +39,9 @@ public final class AlongRoute implements Around.Wires {
   public List<Around> of(Wire wire) {
     Map<Cited, Around> pieces = new LinkedHashMap<>();
     routes.of(wire.id()).ifPresent(route -> route.pieces().forEach(piece -> add(piece, pieces)));
-    return pieces.isEmpty() ? List.of(atEnds(wire)) : List.copyOf(pieces.values());
+    return pieces.isEmpty()
+        ? List.of(new Around(atEnds(wire), Around.UNKNOWN, false))
+        : List.copyOf(pieces.values());
   }
 
   private void add(Piece piece, Map<Cited, Around> pieces) {
@@ -60,7 +62,8 @@ public final class AlongRoute implements Around.Wires {
     return new Around(one.ambientC(), most, one.covered() || other.covered());
   }
 
-  private Around atEnds(Wire wire) {
+  /** The air of the warmer end of a wire. */
+  Cited atEnds(Wire wire) {
     Surroundings.Around warmer = null;
     for (Ref end : ends(wire)) {
       Stand stand = wiring.pointOf(end).flatMap(routes::standOf).orElse(null);
@@ -70,10 +73,11 @@ public final class AlongRoute implements Around.Wires {
       }
     }
     Surroundings.Around round = warmer == null ? bundles.surroundings().ofNode("") : warmer;
-    return new Around(round.ambientC(), Around.UNKNOWN, false);
+    return round.ambientC();
   }
 
-  private Surroundings.Around at(Stand stand) {
+  /** What is round a place. */
+  Surroundings.Around at(Stand stand) {
     return stand instanceof Stand.OnSegment along
         ? bundles.surroundings().ofSegment(along.segment())
         : bundles.surroundings().ofNode(stand instanceof Stand.AtNode at ? at.node() : "");

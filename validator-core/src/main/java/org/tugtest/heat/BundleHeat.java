@@ -5,8 +5,8 @@ import java.util.List;
 /**
  * How warm a bundle becomes for good.
  *
- * @param celsius temperature of each conductor, in the order given; empty when some conductor has
- *     no steady temperature up to {@link FreeAir#HOTTEST_C}
+ * @param celsius temperature of each conductor, in the order given; where some conductor has no
+ *     steady temperature up to {@link FreeAir#HOTTEST_C} either none, or each at that at most
  * @param hottestC the one temperature that is held against the bundle's lowest class; infinite when
  *     there is none
  */

@@ -1,27 +1,30 @@
 package org.tugtest.heat;
 
 /**
- * A loose tube round a bundle: heat goes through an annulus of still air and by radiation in
- * parallel, through the wall, and from its outside to the air. The bundle is taken as lying in the
- * middle; in reality it lies on the bore, which is cooler. No published figure checks this, so a
- * result inside one is at most a warning.
+ * A tube round a bundle: heat goes through an annulus of still air and by radiation in parallel,
+ * through the wall, and from its outside to the air or the next covering. The bundle is taken as
+ * lying in the middle; in reality it lies on the bore, which is cooler. No published figure checks
+ * this, so a result inside one is at most a warning.
  *
  * <p>The air of the gap conducts better by its own convection by the factor for concentric
  * cylinders (from memory), which is 1 in all gaps of a loom.
  *
  * @param boreMm inside diameter; where the bundle fills it there is no gap
  * @param wallMm thickness of the wall, 0 or more
- * @param emissivity of its outside
+ * @param beyond what lies outside of it
  */
-public record Conduit(double boreMm, double wallMm, double emissivity) implements Envelope {
+public record Conduit(double boreMm, double wallMm, Envelope beyond) implements Envelope {
   /** Conductivity of a plastic wall, W/(m·K) (IEC 60287-2-1: 5.0 K·m/W). */
   private static final double WALL = 0.2;
 
-  private static final int HALVINGS = 50;
-
-  /** A tube of plastic. */
+  /** A loose tube of plastic in the air. */
   public static Conduit plastic(double boreMm, double wallMm) {
-    return new Conduit(boreMm, wallMm, Surface.EMISSIVITY);
+    return new Conduit(boreMm, wallMm, Envelope.BARE);
+  }
+
+  /** A wall that lies tight on the bundle. */
+  public static Conduit tight(double wallMm, Envelope beyond) {
+    return new Conduit(0, wallMm, beyond);
   }
 
   /**
@@ -40,22 +43,22 @@ public record Conduit(double boreMm, double wallMm, double emissivity) implement
 
   /** What passes when the bundle's surface has a temperature. */
   Passing passing(double bundleMm, double surfaceC, double airC) {
-    double low = Math.min(airC, surfaceC);
-    double high = Math.max(airC, surfaceC);
-    for (int i = 0; i < HALVINGS; i++) {
-      double outside = (low + high) / 2;
-      double watts = outsideWatts(bundleMm, outside, airC);
-      double wall = outside + watts * wallKelvin(bundleMm);
-      boolean takesMore = wall < surfaceC && gapWatts(bundleMm, surfaceC, wall) > watts;
-      if (takesMore) {
-        low = outside;
-      } else {
-        high = outside;
-      }
+    if (!(surfaceC > airC)) {
+      return new Passing(0, airC, airC);
     }
-    double outside = (low + high) / 2;
+    double kelvin = wallKelvin(bundleMm);
+    boolean tight = boreMm <= bundleMm;
+    double outside =
+        Root.of(
+            at -> {
+              double watts = outsideWatts(bundleMm, at, airC);
+              double wall = at + watts * kelvin;
+              return tight ? wall - surfaceC : watts - gapWatts(bundleMm, surfaceC, wall);
+            },
+            airC,
+            surfaceC);
     double watts = outsideWatts(bundleMm, outside, airC);
-    return new Passing(watts, outside + watts * wallKelvin(bundleMm), outside);
+    return new Passing(watts, outside + watts * kelvin, outside);
   }
 
   /** The inside diameter round a bundle: a tight one is as wide as the bundle. */
@@ -64,11 +67,7 @@ public record Conduit(double boreMm, double wallMm, double emissivity) implement
   }
 
   double outsideWatts(double bundleMm, double outsideC, double airC) {
-    double outer = bore(bundleMm) + 2 * wallMm;
-    double transfer =
-        Surface.convection(outer, outsideC, airC)
-            + emissivity * Surface.radiationOfBlack(outsideC, airC);
-    return Math.PI * outer / 1000 * transfer * (outsideC - airC);
+    return beyond.wattsPerM(bore(bundleMm) + 2 * wallMm, outsideC, airC);
   }
 
   /** Thermal resistance of the wall, K·m/W. */
@@ -91,7 +90,7 @@ public record Conduit(double boreMm, double wallMm, double emissivity) implement
     double conducting =
         2000
             * Air.conductivity(mean)
-            * stirring(bundleMm, surfaceC - wallC, mean)
+            * stirring(bundleMm, Math.abs(surfaceC - wallC), mean)
             / (bundleMm * logarithm);
     return conducting + gapRadiation(bundleMm, surfaceC, wallC);
   }
@@ -114,8 +113,10 @@ public record Conduit(double boreMm, double wallMm, double emissivity) implement
     double rayleigh =
         Surface.GRAVITY
             / mean
-            * Math.abs(kelvin)
-            * Math.pow(length, 3)
+            * kelvin
+            * length
+            * length
+            * length
             * prandtl
             / (viscosity * viscosity);
     return Math.max(1, 0.386 * Math.pow(prandtl / (0.861 + prandtl) * rayleigh, 0.25));

@@ -5,6 +5,9 @@ public interface Envelope {
   /** Nothing, or tape, which adds surface and takes about as much. */
   Envelope BARE = Surface::wattsPerM;
 
+  /** Bright foil on the outside, which hardly radiates (aluminium: 0.04 in tables). */
+  Envelope BRIGHT = Surface::brightWattsPerM;
+
   /**
    * Heat in W/m that a bundle gives off for good, rising with its surface temperature; 0 where that
    * is the air's.

@@ -7,8 +7,6 @@ public final class FreeAir {
   /** A wire that is warmer than this has no steady temperature that matters, °C. */
   public static final double HOTTEST_C = 250;
 
-  private static final int HALVINGS = 50;
-
   private FreeAir() {}
 
   /**
@@ -22,18 +20,12 @@ public final class FreeAir {
       return 0;
     }
     double drop = wire.insulationKelvin();
-    double low = airC;
-    double high = conductorC;
-    for (int i = 0; i < HALVINGS; i++) {
-      double surface = (low + high) / 2;
-      double needed = surface + Surface.wattsPerM(wire.outerMm(), surface, airC) * drop;
-      if (needed > conductorC) {
-        high = surface;
-      } else {
-        low = surface;
-      }
-    }
-    return Surface.wattsPerM(wire.outerMm(), (low + high) / 2, airC);
+    double surface =
+        Root.of(
+            at -> at + Surface.wattsPerM(wire.outerMm(), at, airC) * drop - conductorC,
+            airC,
+            conductorC);
+    return Surface.wattsPerM(wire.outerMm(), surface, airC);
   }
 
   /** The lasting current in amperes at which the conductor has a temperature; 0 at or below air. */
@@ -50,18 +42,14 @@ public final class FreeAir {
       return OptionalDouble.empty();
     }
     double drop = wire.insulationKelvin();
-    double low = airC;
-    double high = HOTTEST_C;
-    for (int i = 0; i < HALVINGS; i++) {
-      double surface = (low + high) / 2;
-      double watts = Surface.wattsPerM(wire.outerMm(), surface, airC);
-      if (amps * amps * wire.ohmPerM(surface + watts * drop) > watts) {
-        low = surface;
-      } else {
-        high = surface;
-      }
-    }
-    double surface = (low + high) / 2;
+    double surface =
+        Root.of(
+            at -> {
+              double watts = Surface.wattsPerM(wire.outerMm(), at, airC);
+              return watts - amps * amps * wire.ohmPerM(at + watts * drop);
+            },
+            airC,
+            HOTTEST_C);
     return OptionalDouble.of(surface + Surface.wattsPerM(wire.outerMm(), surface, airC) * drop);
   }
 }

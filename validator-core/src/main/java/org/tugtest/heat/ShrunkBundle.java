@@ -2,6 +2,7 @@ package org.tugtest.heat;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How warm the wires of a bundle become with unequal currents: a closed form that shrinks the
@@ -24,14 +25,14 @@ public final class ShrunkBundle {
 
   private static final double LAID = 1.2;
   private static final double MIDDLE = 1 / (4 * Math.PI * INSIDE);
-  private static final int HALVINGS = 50;
+  private static final int HALVINGS = 40;
   private final List<BundledWire> wires;
   private final Envelope envelope;
   private final double airC;
   private final double limitC;
   private final double[] alone;
   private final double[] share;
-  private final Credit credit;
+  private @Nullable Credit credit;
   private double shares;
   private double squares;
   private double made;
@@ -62,7 +63,6 @@ public final class ShrunkBundle {
       alone[i] = freeAir.of(wires.get(i).wire(), lowest, airC);
       add(i, alone[i] == 0 ? 0 : square(wires.get(i).amps() / alone[i]));
     }
-    this.credit = new Credit(wires, alone, limitC);
   }
 
   private void add(int i, double hot) {
@@ -98,20 +98,14 @@ public final class ShrunkBundle {
     if (hot.sum == 0) {
       return new BundleHeat(wires.stream().map(wire -> airC).toList(), airC);
     }
-    double low = airC;
-    double high = FreeAir.HOTTEST_C;
-    if (gains(hot, high)) {
-      return BundleHeat.NONE;
+    if (airC >= FreeAir.HOTTEST_C || runsAway() || surplus(hot, FreeAir.HOTTEST_C) < 0) {
+      return unsteady(wires.stream().map(wire -> FreeAir.HOTTEST_C).toList());
     }
-    for (int i = 0; i < HALVINGS; i++) {
-      double surface = (low + high) / 2;
-      if (gains(hot, surface)) {
-        low = surface;
-      } else {
-        high = surface;
-      }
-    }
-    return at(hot, (low + high) / 2);
+    return at(hot, Root.of(surface -> surplus(hot, surface), airC, FreeAir.HOTTEST_C));
+  }
+
+  private static BundleHeat unsteady(List<Double> atMost) {
+    return new BundleHeat(atMost, Double.POSITIVE_INFINITY);
   }
 
   /** Air as warm as the lowest class leaves nothing to share by: every wire alone. */
@@ -123,7 +117,9 @@ public final class ShrunkBundle {
       celsius.add(own);
       hottest = Math.max(hottest, own);
     }
-    return Double.isInfinite(hottest) ? BundleHeat.NONE : new BundleHeat(celsius, hottest);
+    return Double.isInfinite(hottest)
+        ? unsteady(celsius.stream().map(own -> Math.min(own, FreeAir.HOTTEST_C)).toList())
+        : new BundleHeat(celsius, hottest);
   }
 
   private double aloneC(BundledWire wire) {
@@ -134,31 +130,43 @@ public final class ShrunkBundle {
     double heat = envelope.wattsPerM(hot.diameter, surface, airC);
     double hottest = airC + (limitC - airC) * hot.grown * hot.sum / MOST_HEAT;
     List<Double> celsius = new ArrayList<>();
+    boolean steady = true;
     for (BundledWire wire : wires) {
-      double own = Math.max(celsius(wire, surface, heat), aloneC(wire));
-      if (!(own <= FreeAir.HOTTEST_C)) {
-        return BundleHeat.NONE;
-      }
-      celsius.add(own);
+      double own = noCoolerThanAlone(wire, celsius(wire, surface, heat));
+      steady &= own <= FreeAir.HOTTEST_C;
+      celsius.add(Math.min(own, FreeAir.HOTTEST_C));
       hottest = wire.amps() == 0 ? hottest : Math.max(hottest, own);
     }
-    return new BundleHeat(celsius, hottest);
+    return steady ? new BundleHeat(celsius, hottest) : unsteady(celsius);
   }
 
-  /** Whether at a surface temperature more heat comes in than goes out. */
-  private boolean gains(Hot hot, double surface) {
+  /** Alone it would be warmer than this if its surface then gave off less than it makes. */
+  private double noCoolerThanAlone(BundledWire wire, double celsius) {
+    if (wire.amps() == 0) {
+      return Math.max(celsius, airC);
+    }
+    double makes = square(wire.amps()) * wire.wire().ohmPerM(celsius);
+    double surface = celsius - makes * wire.wire().insulationKelvin();
+    boolean enough =
+        surface > airC && Surface.wattsPerM(wire.wire().outerMm(), surface, airC) >= makes;
+    return enough ? celsius : Math.max(celsius, aloneC(wire));
+  }
+
+  /** Whether some wire's own heating runs away whatever its surface. */
+  private boolean runsAway() {
+    return wires.stream().anyMatch(wire -> wire.amps() != 0 && !(left(wire) > 0));
+  }
+
+  /** What at a surface temperature goes out over what comes in, W/m. */
+  private double surplus(Hot hot, double surface) {
     double heat = envelope.wattsPerM(hot.diameter, surface, airC);
     double made = 0;
     for (BundledWire wire : wires) {
       if (wire.amps() != 0) {
-        double celsius = celsius(wire, surface, heat);
-        if (!(celsius <= 10 * FreeAir.HOTTEST_C)) {
-          return true;
-        }
-        made += square(wire.amps()) * wire.wire().ohmPerM(celsius);
+        made += square(wire.amps()) * wire.wire().ohmPerM(celsius(wire, surface, heat));
       }
     }
-    return hot.grown * made > heat;
+    return heat - hot.grown * made;
   }
 
   /**
@@ -166,13 +174,20 @@ public final class ShrunkBundle {
    * long as its own heating does not run away.
    */
   private double celsius(BundledWire wire, double surface, double heat) {
-    double middle = wires.size() == 1 ? 0 : MIDDLE;
-    double base = surface + middle * heat;
-    double own = wire.wire().insulationKelvin() - middle;
+    double base = surface + middle() * heat;
+    double own = wire.wire().insulationKelvin() - middle();
     double cold = square(wire.amps()) * wire.wire().ohmPerM(0);
-    double perKelvin = square(wire.amps()) * (wire.wire().ohmPerM(1) - wire.wire().ohmPerM(0));
-    double left = 1 - own * perKelvin;
+    double left = left(wire);
     return left <= 0 ? Double.POSITIVE_INFINITY : (base + own * cold) / left;
+  }
+
+  private double left(BundledWire wire) {
+    double perKelvin = square(wire.amps()) * (wire.wire().ohmPerM(1) - wire.wire().ohmPerM(0));
+    return 1 - (wire.wire().insulationKelvin() - middle()) * perKelvin;
+  }
+
+  private double middle() {
+    return wires.size() == 1 ? 0 : MIDDLE;
   }
 
   /**
@@ -204,6 +219,11 @@ public final class ShrunkBundle {
     return low;
   }
 
+  /** Whether one wire may carry a current while the others carry theirs. */
+  boolean allows(int wire, double amps) {
+    return limitC > airC && (amps == 0 || amps <= alone[wire]) && passes(wire, amps);
+  }
+
   private boolean passes(int number, double amps) {
     Hot hot = new Hot(number, square(amps / alone[number]));
     if (hot.grown * hot.sum > MOST_HEAT) {
@@ -214,9 +234,17 @@ public final class ShrunkBundle {
     double others = made - square(wire.amps()) * wire.wire().ohmPerM(limitC);
     double heat = hot.grown * (own + Math.max(0, others));
     double through = own * wire.wire().insulationKelvin();
-    double middle = wires.size() == 1 ? 0 : (heat - own) * MIDDLE;
-    double surface = limitC - through - middle;
+    double surface = limitC - through - (heat - own) * middle();
     return surface > airC && envelope.wattsPerM(hot.diameter, surface, airC) >= heat;
+  }
+
+  private Credit credit() {
+    Credit made = credit;
+    if (made == null) {
+      made = new Credit(wires, alone, limitC);
+      credit = made;
+    }
+    return made;
   }
 
   /** The hot wires, one of them perhaps with another current. */
@@ -234,7 +262,7 @@ public final class ShrunkBundle {
     Hot(int wire, double other) {
       this(
           Math.max(0, shares - share[wire]) + other,
-          credit.beside(wire) + other * square(wires.get(wire).wire().outerMm()),
+          credit().beside(wire) + other * square(wires.get(wire).wire().outerMm()),
           Math.max(other, wire == greatestAt ? second : greatest));
     }
 

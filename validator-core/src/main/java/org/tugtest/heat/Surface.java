@@ -5,6 +5,9 @@ public final class Surface {
   /** Emissivity of plastics, tape and rubber, 0.85 to 0.96 in tables of emissivity. */
   static final double EMISSIVITY = 0.9;
 
+  /** Emissivity of aluminium foil in tables of emissivity. */
+  private static final double BRIGHT = 0.04;
+
   /** W/(m²·K⁴) (CODATA). */
   private static final double STEFAN_BOLTZMANN = 5.670374419e-8;
 
@@ -66,6 +69,13 @@ public final class Surface {
    */
   public static double wattsPerM(double outerMm, double surfaceC, double airC) {
     double transfer = convection(outerMm, surfaceC, airC) + radiation(surfaceC, airC);
+    return Math.PI * outerMm / 1000 * transfer * (surfaceC - airC);
+  }
+
+  /** The same for a cylinder in bright foil. */
+  static double brightWattsPerM(double outerMm, double surfaceC, double airC) {
+    double radiation = BRIGHT * radiationOfBlack(surfaceC, airC);
+    double transfer = convection(outerMm, surfaceC, airC) + radiation;
     return Math.PI * outerMm / 1000 * transfer * (surfaceC - airC);
   }
 }

@@ -30,21 +30,30 @@ final class Drawn {
   private final WorkingResistances resistances;
   private final ConductorTemperature temperature;
   private final Intent intent;
+  private final boolean mean;
   private final Map<String, Integer> coils = new HashMap<>();
   private final List<Branch> branches = new ArrayList<>();
   private final List<Resistance> figures = new ArrayList<>();
 
+  /**
+   * Draws the circuit.
+   *
+   * @param mean whether loads that draw only a share of the time draw their mean, not what they
+   *     draw while they do
+   */
   Drawn(
       Harness harness,
       Network network,
       WorkingResistances resistances,
       ConductorTemperature temperature,
-      Intent intent) {
+      Intent intent,
+      boolean mean) {
     this.harness = harness;
     this.network = network;
     this.resistances = resistances;
     this.temperature = temperature;
     this.intent = intent;
+    this.mean = mean;
     List<Edge> edges = network.edges();
     for (int i = 0; i < edges.size(); i++) {
       if (edges.get(i) instanceof Edge.OfElement inside
@@ -132,14 +141,20 @@ final class Drawn {
     double nominal = harness.defaults().nominalV();
     double floor = some(load.minV()) ? load.minV() : FLOOR * nominal;
     Double watts = load.watts();
-    if (some(load.ohms())) {
-      add(new Branch.Resistor(a, b, load.ohms()), Basis.GIVEN, "");
+    double share = mean ? load.dutyPercent() / 100 : 1;
+    if (!(share > 0)) {
+      open(a, b, "");
+    } else if (some(load.ohms())) {
+      add(new Branch.Resistor(a, b, load.ohms() / share), Basis.GIVEN, "");
     } else if (watts != null && some(load.atVolts()) && watts > 0) {
-      add(new Branch.Resistor(a, b, load.atVolts() * load.atVolts() / watts), Basis.GIVEN, "");
+      add(
+          new Branch.Resistor(a, b, load.atVolts() * load.atVolts() / watts / share),
+          Basis.GIVEN,
+          "");
     } else if (watts != null && watts >= 0) {
-      add(new Branch.Load(a, b, watts, true, floor), Basis.GIVEN, "");
+      add(new Branch.Load(a, b, share * watts, true, floor), Basis.GIVEN, "");
     } else if (load.amps() != null && load.amps() >= 0) {
-      add(new Branch.Load(a, b, load.amps(), false, floor), Basis.GIVEN, "");
+      add(new Branch.Load(a, b, share * load.amps(), false, floor), Basis.GIVEN, "");
     } else {
       open(a, b, "what it draws");
     }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.tugtest.heat.LoomHeat;
 import org.tugtest.model.Harness;
 import org.tugtest.model.State;
 import org.tugtest.network.Network;
@@ -25,12 +26,27 @@ public final class Operating {
     this.points = points;
   }
 
-  /** Solves all states; a harness without states is solved as drawn. */
+  /**
+   * Solves all states with wires as warm as the air; a harness without states is solved as drawn.
+   */
+  public static Operating of(
+      Harness harness, Network network, WorkingResistances resistances, ConductorTemperature air) {
+    return of(harness, network, resistances, air, null);
+  }
+
+  /**
+   * Solves all states, those that last with wires as warm as their currents make them. A brief
+   * state ends long before that, so its wires are as warm as the air.
+   *
+   * @param heat of the looms; null: no wire is warmer than the air
+   */
   public static Operating of(
       Harness harness,
       Network network,
       WorkingResistances resistances,
-      ConductorTemperature temperature) {
+      ConductorTemperature air,
+      @Nullable LoomHeat heat) {
+    HeatLoop loop = heat == null ? null : new HeatLoop(harness, network, resistances, air, heat);
     Map<String, OperatingPoint> solved = new LinkedHashMap<>();
     List<@Nullable State> order = new ArrayList<>(inOrder(harness.states()));
     if (order.isEmpty()) {
@@ -38,13 +54,26 @@ public final class Operating {
     }
     for (State state : order) {
       Intent intent = new Intent(harness, state);
-      Drawn drawn = new Drawn(harness, network, resistances, temperature, intent);
       String from = state == null ? null : state.from();
       OperatingPoint before = from == null ? null : solved.get(from);
-      Solution solution =
-          Solver.solve(drawn.circuit(), before == null ? null : before.solution().allPulled());
-      OperatingPoint point =
-          new OperatingPoint(state, network, intent, temperature, drawn.figures(), solution);
+      List<Integer> pulled = before == null ? null : before.solution().allPulled();
+      OperatingPoint point;
+      if (loop == null || (state != null && state.brief())) {
+        Drawn drawn = new Drawn(harness, network, resistances, air, intent, false);
+        Solution solution = Solver.solve(drawn.circuit(), pulled);
+        point = new OperatingPoint(state, network, intent, drawn.figures(), solution, air, null);
+      } else {
+        HeatLoop.Outcome end = loop.settle(intent, pulled);
+        point =
+            new OperatingPoint(
+                state,
+                network,
+                intent,
+                end.drawn().figures(),
+                end.solution(),
+                end.temperature(),
+                end);
+      }
       solved.put(point.state(), point);
     }
     Map<String, OperatingPoint> points = new LinkedHashMap<>();

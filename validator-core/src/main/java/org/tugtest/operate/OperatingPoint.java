@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.finding.Basis;
+import org.tugtest.heat.LoomWarmth;
 import org.tugtest.model.Element;
 import org.tugtest.model.State;
 import org.tugtest.model.Wire;
@@ -33,6 +34,7 @@ public final class OperatingPoint {
   private final ConductorTemperature temperature;
   private final List<Resistance> figures;
   private final Solution solution;
+  private final HeatLoop.@Nullable Outcome heat;
 
   /** Told when first asked for; two threads that ask at once tell the same. */
   private volatile @Nullable Map<Integer, Rests> rests;
@@ -41,15 +43,17 @@ public final class OperatingPoint {
       @Nullable State state,
       Network network,
       Intent intent,
-      ConductorTemperature temperature,
       List<Resistance> figures,
-      Solution solution) {
+      Solution solution,
+      ConductorTemperature temperature,
+      HeatLoop.@Nullable Outcome heat) {
     this.state = state;
     this.network = network;
     this.intent = intent;
     this.temperature = temperature;
     this.figures = List.copyOf(figures);
     this.solution = solution;
+    this.heat = heat;
   }
 
   /** The name of the state. */
@@ -96,9 +100,40 @@ public final class OperatingPoint {
     return solution.across(number(edge));
   }
 
-  /** The temperature of a wire's conductor that was reckoned with, in degrees Celsius. */
+  /**
+   * The temperature of a wire's conductor that its resistance was reckoned with, in degrees
+   * Celsius: its mean along the way, as the resistance rises straight with it; in a brief state
+   * that of the air at its warmer end.
+   */
   public double celsius(Wire wire) {
     return temperature.celsius(wire);
+  }
+
+  /**
+   * How warm the wires become in it, piece by piece; empty for a brief state, which ends long
+   * before they do, and where its currents have no steady answer.
+   */
+  public Optional<LoomWarmth> warmth() {
+    return Optional.ofNullable(heat).map(HeatLoop.Outcome::warmth);
+  }
+
+  /** Whether currents and temperatures came to rest together; always so in a brief state. */
+  public boolean warmthSettled() {
+    return heat == null || heat.settled();
+  }
+
+  /**
+   * The current through an edge that heats it, in amperes: the root mean square, for loads that
+   * draw only a share of the time no less than if they all drew together. Never negative.
+   */
+  public double heatAmps(Edge edge) {
+    return HeatLoop.heatAmps(number(edge), solution, heat == null ? null : heat.mean());
+  }
+
+  /** The mean current through an edge over the times that its loads draw and do not draw. */
+  public double meanAmps(Edge edge) {
+    Solution mean = heat == null ? null : heat.mean();
+    return mean == null ? amps(edge) : mean.amps(number(edge));
   }
 
   /** The resistance of an edge that was reckoned with; 0 ohms for a source, load, coil or diode. */

@@ -10,7 +10,8 @@ class AmbientTemperatureTest {
     Operated car =
         Operated.json("{\"format\": 1, \"sketch\": true, " + String.join(", ", sections) + "}");
     Facts facts = car.facts();
-    return car.only().celsius(facts.harness().wires().get(wire));
+    return new AmbientTemperature(facts.harness(), facts.wiring(), facts.network())
+        .celsius(java.util.Objects.requireNonNull(facts.harness().wires().get(wire)));
   }
 
   private static final String LAYOUT =

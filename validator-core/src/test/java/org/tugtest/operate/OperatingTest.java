@@ -14,7 +14,26 @@ class OperatingTest {
                                     "volts": 12.6, "ohms": 0.01}}}
       """;
 
-  /** W1 and W2 are 18.5 mohm/m for 10 m: 0.185 ohm each. */
+  /** Ohms of W1, W2 and W3 as warm as they are; W3 is 10 mm long. */
+  private static double wires(Operated lamp, OperatingPoint point) {
+    double ohms = 0;
+    for (String id : List.of("W1", "W2", "W3")) {
+      double celsius = point.celsius(((Edge.OfWire) lamp.edge(id)).wire());
+      assertThat(celsius).isBetween(20.0, 30.0);
+      ohms += 0.185 * (1 + 0.00393 * (celsius - 20)) / (id.equals("W3") ? 1000 : 1);
+    }
+    return ohms;
+  }
+
+  private static double across(Operated lamp, String... wires) {
+    double volts = 0;
+    for (String wire : wires) {
+      volts += lamp.only().across(lamp.edge(wire));
+    }
+    return volts;
+  }
+
+  /** W1 and W2 are 18.5 mohm/m for 10 m: 0.185 ohm each at 20 °C. */
   private static Operated lamp(String load, String... more) {
     String[] sections = new String[2 + more.length];
     sections[0] =
@@ -40,12 +59,13 @@ class OperatingTest {
   void oneLampAsDrawn() {
     Operated lamp = lamp("\"ohms\": 5");
     OperatingPoint point = lamp.only();
-    double amps = 12.6 / (0.01 + 0.185 + 0.185 + 0.000185 + 5);
+    double amps = 12.6 / (0.01 + wires(lamp, point) + 5);
     assertThat(point.state()).isEqualTo("as drawn");
     assertThat(point.amps(lamp.edge("W1"))).isCloseTo(amps, within(1e-12));
     assertThat(point.amps(lamp.edge("SW.contact"))).isCloseTo(amps, within(1e-12));
     assertThat(point.across(lamp.edge("LAMP.bulb"))).isCloseTo(5 * amps, within(1e-12));
-    assertThat(point.volts(lamp.at("LAMP:2")).orElseThrow()).isCloseTo(amps * 0.185, within(1e-12));
+    assertThat(point.volts(lamp.at("LAMP:2")).orElseThrow())
+        .isCloseTo(12.6 - 0.01 * amps - 5 * amps - across(lamp, "W1", "W3"), within(1e-12));
     assertThat(point.volts(lamp.at("BAT:-"))).hasValue(0);
     assertThat(point.watts(lamp.edge("BAT.cell")))
         .isCloseTo(-amps * (12.6 - 0.01 * amps), within(1e-10));
@@ -70,8 +90,8 @@ class OperatingTest {
     OperatingPoint on = lamp.in("on");
     double volts = on.across(lamp.edge("LAMP.bulb"));
     assertThat(volts * on.amps(lamp.edge("LAMP.bulb"))).isCloseTo(35, within(1e-9));
-    // 12.6 = V + 0.380185 * 35 / V
-    assertThat(volts + 0.380185 * 35 / volts).isCloseTo(12.6, within(1e-9));
+    double ohms = 0.01 + wires(lamp, on);
+    assertThat(volts + ohms * 35 / volts).isCloseTo(12.6, within(1e-9));
   }
 
   @Test

@@ -70,10 +70,20 @@ final class StatesJson {
       json.object(wire.id())
           .number("amps", edge == null ? null : rounded(state.amps(edge)))
           .number("celsius", rounded(celsius))
+          .number("hottestCelsius", hottest(state, wire))
           .number("milliohm", milliohm(facts, wire, celsius))
           .end();
     }
     json.end();
+  }
+
+  /** Null in a brief state and where its size is not known. */
+  private static @Nullable Double hottest(OperatingPoint state, Wire wire) {
+    return state
+        .warmth()
+        .flatMap(warmth -> warmth.hottest(wire.id()))
+        .map(hottest -> rounded(hottest.celsius()))
+        .orElse(null);
   }
 
   private void loads(OperatingPoint state) {

@@ -6,13 +6,13 @@ import org.junit.jupiter.api.Test;
 import org.tugtest.rule.Judged;
 
 class ReferenceShiftedTest {
-  /** 10 A through a shared wire of so many milliohm: 5 mohm make 50 mV. */
+  /** 10 A through a long, thick, cold shared wire of so many milliohm: 5 mohm make 50 mV. */
   private static Judged judged(double milliohm, String type) {
     return Judged.of(
         new ReferenceShifted(),
         """
         {"format": 1, "defaults": {"crimpMilliohm": 0, "spliceMilliohm": 0, "ambientC": 20},
-         "parts": {"wires": {"w": {"areaMm2": 1, "maxC": 125, "milliohmPerM": %s}}},
+         "parts": {"wires": {"w": {"areaMm2": 1, "maxC": 125, "outerMm": 20, "conductorMm": 19, "milliohmPerM": %s}}},
          "devices": {
            "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
            "ECU": {"elements": {"temp": {"kind": "signal", "pin": "1", "type": "%s", "reference": "2"},
@@ -22,12 +22,12 @@ class ReferenceShiftedTest {
          "splices": {"S1": {}},
          "wires": {"W1": {"from": "BAT:+", "to": "FAN:1", "part": "w", "cutMm": 10},
                    "W2": {"from": "FAN:2", "to": "S1", "part": "w", "cutMm": 10},
-                   "W3": {"from": "S1", "to": "BAT:-", "part": "w", "cutMm": 1000},
+                   "W3": {"from": "S1", "to": "BAT:-", "part": "w", "cutMm": 100000},
                    "W4": {"from": "ECU:31", "to": "BAT:-", "part": "w", "cutMm": 10},
                    "W5": {"from": "S1", "to": "SENSOR:2", "part": "w", "cutMm": 10},
                    "W6": {"from": "ECU:1", "to": "SENSOR:1", "part": "w", "cutMm": 10}}}
         """
-            .formatted(milliohm, type, type));
+            .formatted(milliohm / 100, type, type));
   }
 
   @Test

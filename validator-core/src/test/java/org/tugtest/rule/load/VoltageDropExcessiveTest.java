@@ -10,7 +10,8 @@ import org.tugtest.rule.Judged;
 class VoltageDropExcessiveTest {
   /**
    * A load of 10 A over two wires of so many milliohm each; 10 mohm make 0.1 V. Contacts, crimps
-   * and the battery's own ohms are out of the drop.
+   * and the battery's own ohms are out of the drop, and the wires are so long and thick that they
+   * stay cold.
    */
   private static Judged judged(double milliohmEach, String load, String more) {
     return Judged.of(
@@ -18,16 +19,16 @@ class VoltageDropExcessiveTest {
         """
         {"format": 1,
          "defaults": {"nominalV": 12, "crimpMilliohm": 0, "contactMilliohm": 0},
-         "parts": {"wires": {"w": {"areaMm2": 1.5, "maxC": 125, "milliohmPerM": %s}}},
+         "parts": {"wires": {"w": {"areaMm2": 1.5, "maxC": 125, "outerMm": 20, "conductorMm": 19, "milliohmPerM": %s}}},
          "zones": {"z": {"ambientC": 20}},
          "layout": {"nodes": {"n": {"zone": "z"}}},
          "devices": {
            "BAT": {"at": "n", "elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 14}}},
            "PUMP": {"at": "n", "elements": {"motor": {"kind": "load", "a": "1", "b": "2", "amps": 10%s}}}},
-         "wires": {"W1": {"from": "BAT:+", "to": "PUMP:1", "part": "w", "cutMm": 1000},
-                   "W2": {"from": "PUMP:2", "to": "BAT:-", "part": "w", "cutMm": 1000}}%s}
+         "wires": {"W1": {"from": "BAT:+", "to": "PUMP:1", "part": "w", "cutMm": 100000},
+                   "W2": {"from": "PUMP:2", "to": "BAT:-", "part": "w", "cutMm": 100000}}%s}
         """
-            .formatted(milliohmEach, load, more));
+            .formatted(milliohmEach / 100, load, more));
   }
 
   private static List<String> levels(Judged judged) {
@@ -95,12 +96,12 @@ class VoltageDropExcessiveTest {
             new VoltageDropExcessive(),
             """
             {"format": 1, "defaults": {"nominalV": 24, "crimpMilliohm": 0},
-             "parts": {"wires": {"w": {"areaMm2": 1.5, "maxC": 125, "milliohmPerM": 49}}},
+             "parts": {"wires": {"w": {"areaMm2": 1.5, "maxC": 125, "outerMm": 20, "conductorMm": 19, "milliohmPerM": 0.49}}},
              "devices": {
                "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 28}}},
                "PUMP": {"elements": {"motor": {"kind": "load", "a": "1", "b": "2", "amps": 9}}}},
-             "wires": {"W1": {"from": "BAT:+", "to": "PUMP:1", "part": "w", "cutMm": 1000},
-                       "W2": {"from": "PUMP:2", "to": "BAT:-", "part": "w", "cutMm": 1000}}}
+             "wires": {"W1": {"from": "BAT:+", "to": "PUMP:1", "part": "w", "cutMm": 100000},
+                       "W2": {"from": "PUMP:2", "to": "BAT:-", "part": "w", "cutMm": 100000}}}
             """);
     assertThat(judged.findings()).isEmpty();
   }

@@ -1,0 +1,158 @@
+package org.tugtest.operate;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.tugtest.heat.LoomHeat;
+import org.tugtest.heat.LoomWarmth;
+import org.tugtest.model.Element;
+import org.tugtest.model.Harness;
+import org.tugtest.model.Wire;
+import org.tugtest.network.Edge;
+import org.tugtest.network.Network;
+import org.tugtest.network.WorkingResistances;
+import org.tugtest.solve.Solution;
+import org.tugtest.solve.Solver;
+import org.tugtest.solve.Trouble;
+
+/**
+ * Runs solve and heat in turn for one state until no wire's mean temperature moves by {@value
+ * #SETTLED_K} K. Steps that do not shrink are halved: where warmth lowers a current that makes it,
+ * whole steps would swing for ever.
+ */
+final class HeatLoop {
+  private static final double SETTLED_K = 0.05;
+  private static final int MOST_ROUNDS = 60;
+  private static final double LEAST_STEP = 1.0 / 32;
+  private static final double SHRINKS = 0.7;
+  private static final double WHOLE = 100;
+  private final Harness harness;
+  private final Network network;
+  private final WorkingResistances resistances;
+  private final ConductorTemperature air;
+  private final LoomHeat heat;
+  private final Map<String, Integer> edgeOf = new HashMap<>();
+
+  /**
+   * What came of it.
+   *
+   * @param drawn the circuit that was solved last
+   * @param temperature of the wires in it
+   * @param mean the solution with the mean of loads that draw only a share of the time; null where
+   *     all draw all the time
+   * @param warmth what its currents lead to; null where the circuit has no steady answer
+   * @param settled whether nothing moved any more
+   */
+  record Outcome(
+      Drawn drawn,
+      ConductorTemperature temperature,
+      Solution solution,
+      @Nullable Solution mean,
+      @Nullable LoomWarmth warmth,
+      boolean settled) {}
+
+  HeatLoop(
+      Harness harness,
+      Network network,
+      WorkingResistances resistances,
+      ConductorTemperature air,
+      LoomHeat heat) {
+    this.harness = harness;
+    this.network = network;
+    this.resistances = resistances;
+    this.air = air;
+    this.heat = heat;
+    for (int i = 0; i < network.edges().size(); i++) {
+      if (network.edges().get(i) instanceof Edge.OfWire wire) {
+        edgeOf.put(wire.wire().id(), i);
+      }
+    }
+  }
+
+  /** Settles a state that is entered with these coils pulled; null: none. */
+  Outcome settle(Intent intent, @Nullable List<Integer> pulled) {
+    LoomWarmth warmth = heat.at(wire -> 0, null);
+    Map<String, Double> used = new HashMap<>();
+    for (Wire wire : harness.wires().values()) {
+      used.put(wire.id(), warmth.mean(wire.id()).orElse(air.celsius(wire)));
+    }
+    double step = 1;
+    double last = Double.POSITIVE_INFINITY;
+    for (int round = 1; ; round++) {
+      Map<String, Double> now = used;
+      ConductorTemperature temperature = wire -> now.getOrDefault(wire.id(), air.celsius(wire));
+      Drawn drawn = new Drawn(harness, network, resistances, temperature, intent, false);
+      Solution solution = Solver.solve(drawn.circuit(), pulled);
+      if (!steady(solution)) {
+        return new Outcome(drawn, temperature, solution, null, null, true);
+      }
+      Solution mean = mean(intent, temperature, solution);
+      warmth = heat.at(wire -> heatAmps(wire, solution, mean), warmth);
+      double moved = moved(used, warmth);
+      if (moved < SETTLED_K || round == MOST_ROUNDS) {
+        return new Outcome(drawn, temperature, solution, mean, warmth, moved < SETTLED_K);
+      }
+      step = moved > SHRINKS * last ? Math.max(LEAST_STEP, step / 2) : step;
+      last = moved;
+      used = towards(used, warmth, step);
+    }
+  }
+
+  /** Whether currents that last were found: those of a collapse or of chatter heat nothing. */
+  private static boolean steady(Solution solution) {
+    return solution.troubles().stream()
+        .allMatch(
+            trouble ->
+                trouble instanceof Trouble.HoldsItself
+                    || trouble instanceof Trouble.ShortedSources);
+  }
+
+  private double moved(Map<String, Double> used, LoomWarmth warmth) {
+    double most = 0;
+    for (Map.Entry<String, Double> each : used.entrySet()) {
+      double to = warmth.mean(each.getKey()).orElse(each.getValue());
+      most = Math.max(most, Math.abs(to - each.getValue()));
+    }
+    return most;
+  }
+
+  private Map<String, Double> towards(Map<String, Double> used, LoomWarmth warmth, double step) {
+    Map<String, Double> next = new HashMap<>();
+    used.forEach((id, from) -> next.put(id, from + step * (warmth.mean(id).orElse(from) - from)));
+    return next;
+  }
+
+  /** The solution with the mean of the loads that do not draw all the time; null: all do. */
+  private @Nullable Solution mean(
+      Intent intent, ConductorTemperature temperature, Solution solution) {
+    boolean some = false;
+    for (int i = 0; i < network.edges().size() && !some; i++) {
+      some =
+          network.edges().get(i) instanceof Edge.OfElement inside
+              && inside.element() instanceof Element.Load load
+              && load.dutyPercent() < WHOLE
+              && solution.amps(i) != 0;
+    }
+    if (!some) {
+      return null;
+    }
+    Drawn drawn = new Drawn(harness, network, resistances, temperature, intent, true);
+    return Solver.solve(drawn.circuit(), solution.allPulled());
+  }
+
+  private double heatAmps(String wire, Solution solution, @Nullable Solution mean) {
+    Integer edge = edgeOf.get(wire);
+    return edge == null ? 0 : heatAmps(edge, solution, mean);
+  }
+
+  /**
+   * The root mean square of a current that goes between 0 and its greatest: never more than the
+   * root of its greatest times its mean, which it is where all that draws does so together.
+   */
+  static double heatAmps(int edge, Solution solution, @Nullable Solution mean) {
+    double most = Math.abs(solution.amps(edge));
+    double middle = mean == null ? most : Math.abs(mean.amps(edge));
+    return Math.sqrt(Math.max(most, middle) * middle);
+  }
+}
