@@ -85,6 +85,7 @@ import org.tugtest.rule.protection.IsolatorInReturn;
 import org.tugtest.rule.protection.IsolatorLeavesLoadDump;
 import org.tugtest.rule.protection.ReturnUnderFuse;
 import org.tugtest.rule.protection.SupplyShorted;
+import org.tugtest.rule.protection.TripMayFailClosed;
 import org.tugtest.rule.protection.WireBurnsBeforeFuse;
 import org.tugtest.rule.written.CavityDoubled;
 import org.tugtest.rule.written.CavityUnknown;
@@ -168,6 +169,7 @@ public final class RuleCatalog {
             new FuseNotSelective(),
             new WireBurnsBeforeFuse(),
             new FuseVoltageLow(),
+            new TripMayFailClosed(),
             new IsolatorBypassed(),
             new IsolatorInReturn(),
             new IsolatorLeavesLoadDump(),

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.model.Element;
 import org.tugtest.model.Harness;
@@ -284,6 +285,25 @@ public final class Protection {
         .map(ReturnTree.Draw::load)
         .distinct()
         .toList();
+  }
+
+  /**
+   * What the wires of the feed side can see when some fuses and trips never open: in amperes by the
+   * wire's id, and what bounds it; infinite where nothing does, or only a fuse without a rating.
+   */
+  public Map<String, Exposure> holding(Predicate<Edge.OfElement> held) {
+    double never = Double.POSITIVE_INFINITY;
+    Limits.Found found = limits.with(fuse -> held.test(fuse) ? never : rating(fuse, never));
+    Map<String, Exposure> seen = new TreeMap<>(NaturalOrder.NATURAL);
+    found
+        .feed()
+        .forEach(
+            (number, limit) -> {
+              Edge.OfWire wire = (Edge.OfWire) network.edges().get(number);
+              double amps = limit.amps();
+              seen.put(wire.wire().id(), new Exposure(wire, amps, amps, limit.cut(), null));
+            });
+    return seen;
   }
 
   /** The fuses that are there and whose rating is not known. */
