@@ -24,12 +24,14 @@ import org.tugtest.network.Point;
  * @param undeclaredElements elements that change and that nothing announces
  * @param notMade what is announced and not made; not among them what the base announced already
  * @param old ids of announcements that the base has already and that cover a change
+ * @param any whether anything is announced at all
  */
 public record Announced(
     List<NetChange> undeclaredNets,
     List<ElementChange> undeclaredElements,
     List<NotMade> notMade,
-    List<String> old) {
+    List<String> old,
+    boolean any) {
 
   /**
    * A change that is announced and not made.
@@ -109,7 +111,8 @@ public record Announced(
               .filter(element -> !elements.contains(element))
               .toList(),
           notMade,
-          List.copyOf(old));
+          List.copyOf(old),
+          !announced.isEmpty());
     }
 
     private String why(Ref ref) {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.tugtest.check.CheckedFinding;
 import org.tugtest.compare.Age;
 import org.tugtest.compare.AgedFinding;
@@ -25,6 +26,7 @@ public final class Baseline {
   private final Map<Finding, LeastCause> causes;
   private final List<Meeting> meetings;
   private final Map<CheckedFinding, Age> ages = new HashMap<>();
+  private @Nullable BenchWork work;
 
   /**
    * Holds a root against these.
@@ -84,6 +86,16 @@ public final class Baseline {
   /** The comparison with the base. */
   public Comparison comparison() {
     return comparison;
+  }
+
+  /** What the change asks of the bench; worked out once, when it is asked for. */
+  public synchronized BenchWork work() {
+    BenchWork known = work;
+    if (known == null) {
+      known = BenchWork.of(comparison);
+      work = known;
+    }
+    return known;
   }
 
   /** The comparisons with the other parents of a merge. */

@@ -3,8 +3,6 @@ package org.tugtest.report.json;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.bench.retest.Retest;
-import org.tugtest.bench.rework.Matching;
-import org.tugtest.bench.rework.Order;
 import org.tugtest.bench.rework.Rework;
 import org.tugtest.bench.rework.Step;
 import org.tugtest.bench.ringout.Apart;
@@ -62,11 +60,8 @@ final class ComparedJson {
     json.array("consequences");
     Consequences.of(comparison).forEach(this::consequences);
     json.end();
-    Matching matching = Matching.of(comparison.matches());
-    rework(
-        Rework.of(
-            comparison.before().facts(), comparison.after().facts(), matching, Order.BY_CONNECTOR));
-    ringOut(Retest.of(comparison.before().facts(), comparison.after().facts(), matching));
+    rework(baseline.work().rework());
+    ringOut(baseline.work().retest());
   }
 
   private void circuits(Circuits circuits, Announced announced) {

@@ -33,6 +33,17 @@ final class BoundedPage {
       int most,
       Function<T, String> block,
       Function<List<T>, String> rest) {
+    section(title, entries, entries.size(), most, block, rest);
+  }
+
+  /** As the other, with at most so many entries in any case. */
+  <T> void section(
+      String title,
+      List<T> entries,
+      int mostEntries,
+      int most,
+      Function<T, String> block,
+      Function<List<T>, String> rest) {
     if (entries.isEmpty()) {
       return;
     }
@@ -40,7 +51,7 @@ final class BoundedPage {
     for (int i = 0; i < entries.size(); i++) {
       String next = block.apply(entries.get(i));
       String left = rest.apply(entries.subList(i, entries.size()));
-      if (bytes + size(next) + size(left) > most) {
+      if (i >= mostEntries || bytes + size(next) + size(left) > most) {
         add(left);
         return;
       }

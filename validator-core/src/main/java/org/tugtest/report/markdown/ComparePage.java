@@ -115,13 +115,14 @@ final class ComparePage {
     int left = Math.max(0, end - page.bytes());
     int room = left - Math.min(LEAST, left / 2);
     int start = page.bytes();
-    policy(comparison, start + room / 10);
-    circuits(comparison, baseline.announced(), start + room * 3 / 10);
-    meetings(baseline.meetings(), start + room * 4 / 10);
-    findings(harness, start + room * 6 / 10);
-    changes(comparison, start + room * 8 / 10);
-    moved(comparison, start + room * 9 / 10);
-    resolved(comparison, start + room);
+    policy(comparison, start + room * 8 / 100);
+    circuits(comparison, baseline.announced(), start + room * 26 / 100);
+    meetings(baseline.meetings(), start + room * 34 / 100);
+    findings(harness, start + room * 52 / 100);
+    changes(comparison, start + room * 68 / 100);
+    moved(comparison, start + room * 76 / 100);
+    resolved(comparison, start + room * 83 / 100);
+    new BenchSections(page).write(baseline.work(), start + room * 92 / 100, start + room);
   }
 
   private void policy(Comparison comparison, int most) {
@@ -134,12 +135,13 @@ final class ComparePage {
   }
 
   private void circuits(Comparison comparison, Announced announced, int most) {
+    boolean asked = report.gate().announcedOnly() || announced.any();
     List<String> lines = new ArrayList<>();
     for (NetChange net : comparison.circuits().nets()) {
-      lines.add(line(net.sentence(), announced.undeclaredNets().contains(net)));
+      lines.add(line(net.sentence(), asked, announced.undeclaredNets().contains(net)));
     }
     for (ElementChange element : comparison.circuits().elements()) {
-      lines.add(line(element.sentence(), announced.undeclaredElements().contains(element)));
+      lines.add(line(element.sentence(), asked, announced.undeclaredElements().contains(element)));
     }
     for (Announced.NotMade one : announced.notMade()) {
       lines.add(
@@ -163,8 +165,9 @@ final class ComparePage {
         ComparePage::more);
   }
 
-  private static String line(String sentence, boolean undeclared) {
-    return "- " + plain(sentence) + (undeclared ? " **Not announced.**" : " Announced.") + "\n";
+  private static String line(String sentence, boolean asked, boolean undeclared) {
+    String announced = undeclared ? " **Not announced.**" : " Announced.";
+    return "- " + plain(sentence) + (asked ? announced : "") + "\n";
   }
 
   private static List<CheckedFinding> fresh(HarnessReport harness) {

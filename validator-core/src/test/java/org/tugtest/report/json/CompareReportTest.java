@@ -80,8 +80,30 @@ class CompareReportTest {
     assertThat(texts((ArrayNode) harness.get("changes"), "kind"))
         .contains("limit", "re-pinned", "renamed", "re-gauged", "lengthened", "fuse-re-rated");
     assertThat(texts((ArrayNode) harness.get("findings"), "age")).contains("new", "known");
-    assertThat(harness.get("rework").isEmpty()).isFalse();
-    assertThat(harness.get("ringOut").get("functions").isEmpty()).isFalse();
+  }
+
+  @Test
+  void saysHowItIsReworkedAndWhatIsMeasuredAndTriedAgain() {
+    JsonNode harness = Schemas.tree(written(ComparedSample.report())).get("harnesses").get(0);
+    ArrayNode rework = (ArrayNode) harness.get("rework");
+    List<JsonNode> moved = new ArrayList<>();
+    rework.forEach(
+        step -> {
+          if (step.get("ends").toString().contains("W5")) {
+            moved.add(step);
+          }
+        });
+    assertThat(moved)
+        .extracting(step -> step.get("kind").stringValue())
+        .containsExactly("release", "insert");
+    assertThat(moved.get(0).get("from").stringValue()).isEqualTo("X1:3");
+    assertThat(moved.get(1).get("to").stringValue()).isEqualTo("X1:4");
+    JsonNode ringOut = harness.get("ringOut");
+    assertThat(ringOut.get("looms").get(0).get("apart").toString())
+        .contains("\"from\":\"X1:2\",\"to\":\"X1:4\"")
+        .doesNotContain("\"from\":\"X1:1\",\"to\":\"X1:2\"".replace("X1:2", "X1:6"));
+    assertThat(texts((ArrayNode) ringOut.get("functions"), "element"))
+        .contains("LAMPS.left", "LAMPS.right");
   }
 
   @Test

@@ -6,10 +6,17 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.tugtest.compare.Announced;
+import org.tugtest.compare.Comparison;
+import org.tugtest.finding.Level;
+import org.tugtest.report.Baseline;
 import org.tugtest.report.ComparedSample;
+import org.tugtest.report.Gate;
 import org.tugtest.report.HarnessReport;
 import org.tugtest.report.Report;
+import org.tugtest.report.TotalRewrite;
 import org.tugtest.report.Written;
 
 class CompareMarkdownTest {
@@ -78,6 +85,51 @@ class CompareMarkdownTest {
             "#### Where two changes meet\n\n- **error** `cavity-doubled` In the merge alone: ")
         .contains("Ours: Wire P1 from SW:2 to X1:6 (1 mm2) is new. Theirs: Wire Q1")
         .contains("They meet at cavity X1:6.");
+  }
+
+  @Test
+  void saysHowItIsReworkedAndWhatIsMeasuredAndTriedAgain() {
+    String page = written(ComparedSample.report());
+    assertThat(page)
+        .containsPattern("#### Rework: \\d+ steps, one connector at a time\n\n")
+        .contains(". X1:\u200B3: release W5 (YE/BK, 1 mm²); tag it X1:4\n")
+        .contains("#### Ring out again\n\n- **front**: ")
+        .contains("  - X1:2 to X1:4 apart; side by side in X1\n")
+        .contains("#### Switch on and look\n\n- LAMPS.left, for ");
+    assertThat(page.indexOf("#### Resolved")).isLessThan(page.indexOf("#### Rework"));
+  }
+
+  @Test
+  void announcementsAreSpokenOfWhereSomebodyAnnounces() {
+    Report asked = ComparedSample.report();
+    assertThat(written(asked)).contains("Announced.");
+    HarnessReport harness = asked.harnesses().get(0);
+    Comparison comparison = Objects.requireNonNull(harness.baseline()).comparison();
+    Baseline silent =
+        new Baseline(comparison, List.of(), Announced.of(comparison, List.of(), List.of()));
+    for (boolean gate : new boolean[] {false, true}) {
+      Gate plain = new Gate(Level.ERROR, 0);
+      String page =
+          written(
+              new Report(
+                  asked.version(),
+                  asked.folder(),
+                  asked.revision(),
+                  gate ? plain.forAnnouncedOnly() : plain,
+                  asked.rules(),
+                  List.of(new HarnessReport(harness.facts(), harness.result(), silent))));
+      assertThat(page.contains("nnounced")).isEqualTo(gate);
+    }
+  }
+
+  @Test
+  void aTotalRewriteOfTenThousandWiresFits() {
+    String page = written(TotalRewrite.ofWires(10_000));
+    assertThat(page.getBytes(StandardCharsets.UTF_8).length).isBetween(20_000, LIMIT);
+    assertThat(page)
+        .contains("#### Changes", "#### Rework", "#### Ring out again")
+        .containsPattern("- and \\d{4,} more; compare.json has them all\n")
+        .endsWith("</sub>\n");
   }
 
   @Test
