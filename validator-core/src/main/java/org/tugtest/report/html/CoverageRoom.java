@@ -7,12 +7,14 @@ import java.util.Map;
 import org.tugtest.finding.Subject;
 import org.tugtest.report.HarnessReport;
 import org.tugtest.report.Report;
+import org.tugtest.report.html.text.Few;
 import org.tugtest.rule.Coverage;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.RuleInfo;
 
 /** How far each rule came, by heading. */
 record CoverageRoom(List<Part> parts) {
+  private static final int MOST_REASONS = 12;
 
   /** The rules under one heading. */
   record Part(String heading, List<Row> rows) {}
@@ -22,8 +24,7 @@ record CoverageRoom(List<Part> parts) {
    *
    * @param noun what it judges, in the plural
    */
-  record Row(
-      String rule, String summary, String noun, int judged, int subjects, List<Want> wants) {}
+  record Row(String rule, String summary, String noun, int judged, int subjects, Few<Want> wants) {}
 
   /**
    * Subjects that were not judged for one reason.
@@ -51,15 +52,19 @@ record CoverageRoom(List<Part> parts) {
   }
 
   private static Row row(RuleInfo info, Coverage coverage, SubjectLists lists) {
-    List<Want> wants = new ArrayList<>();
-    coverage.missing().forEach((reason, subjects) -> wants.add(want(reason, subjects, lists)));
+    Few<Map.Entry<String, List<Subject>>> wants =
+        Few.of(List.copyOf(coverage.missing().entrySet()), MOST_REASONS);
     return new Row(
         coverage.rule(),
         info.summary(),
         coverage.noun(),
         coverage.judged(),
         coverage.subjects(),
-        List.copyOf(wants));
+        new Few<>(
+            wants.shown().stream()
+                .map(want -> want(want.getKey(), want.getValue(), lists))
+                .toList(),
+            wants.more()));
   }
 
   private static Want want(String reason, List<Subject> subjects, SubjectLists lists) {

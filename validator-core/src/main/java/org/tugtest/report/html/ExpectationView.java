@@ -1,9 +1,9 @@
 package org.tugtest.report.html;
 
-import java.util.List;
 import org.tugtest.expect.Verdict;
 import org.tugtest.report.HarnessReport;
 import org.tugtest.report.Report;
+import org.tugtest.report.html.text.Few;
 
 /**
  * An expectation of the team and whether it holds.
@@ -12,8 +12,11 @@ import org.tugtest.report.Report;
  * @param place where it is written
  */
 record ExpectationView(String id, String sign, String word, String message, String place) {
-  static List<ExpectationView> of(Report report, HarnessReport harness) {
-    return harness.result().expectations().stream().map(it -> of(report, it)).toList();
+  private static final int MOST = 300;
+
+  static Few<ExpectationView> of(Report report, HarnessReport harness) {
+    return Few.of(
+        harness.result().expectations().stream().map(it -> of(report, it)).toList(), MOST);
   }
 
   private static ExpectationView of(Report report, Verdict verdict) {

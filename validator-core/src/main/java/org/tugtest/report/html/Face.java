@@ -31,17 +31,9 @@ record Face(
    * @param plugged whether an empty one is closed with a blank
    * @param mark the gravest standing finding on it; null: none
    */
-  record Cell(String name, List<CellWire> wires, boolean plugged, @Nullable FindingView mark) {
+  record Cell(String name, List<CellWire> wires, boolean plugged, @Nullable Mark mark) {
     boolean gap() {
       return name.isEmpty();
-    }
-
-    /** What stands beside the symbol of a mark. */
-    String markText() {
-      if (mark == null) {
-        return "";
-      }
-      return mark.finding().rule().equals("cavity-doubled") ? "doubled" : mark.level().word();
     }
   }
 

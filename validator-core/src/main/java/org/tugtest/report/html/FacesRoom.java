@@ -15,6 +15,7 @@ import org.tugtest.model.Housing;
 import org.tugtest.network.Mate;
 import org.tugtest.network.Point;
 import org.tugtest.network.Wiring;
+import org.tugtest.report.html.text.Few;
 import org.tugtest.report.html.text.Swatch;
 import org.tugtest.report.html.text.WireText;
 import org.tugtest.text.NaturalOrder;
@@ -22,24 +23,34 @@ import org.tugtest.text.NaturalOrder;
 /**
  * The faces of all connectors, by loom, the loose ones last.
  *
- * @param drawn whether they stand in the page; else the script draws one on demand
+ * @param drawn whether they stand in the page; else the script draws the first ones on demand
  * @param colours codes of the wire colours that are used, with their names
  */
 record FacesRoom(List<Face> faces, boolean drawn, Map<String, String> colours) {
   /** A page with more cavities than this would take long to open. */
-  private static final int MOST_CAVITIES = 5000;
+  private static final int MOST_CAVITIES = 3000;
 
-  static FacesRoom of(Facts facts, Map<Subject, FindingView> marks) {
+  /** So many connectors stand in a page that draws them on demand. */
+  private static final int MOST_ON_DEMAND = 300;
+
+  static FacesRoom of(Facts facts, Map<Subject, Mark> marks) {
     return new Builder(facts, marks).build();
   }
 
   /** The faces of one loom; an empty name stands for what belongs to none. */
   record OfLoom(String loom, List<Face> faces) {}
 
+  /** Those that have a place in the page. */
+  Few<Face> placed() {
+    return Few.of(faces, drawn ? faces.size() : MOST_ON_DEMAND);
+  }
+
   /** The faces by loom, in the order of the page. */
   List<OfLoom> looms() {
     Map<String, List<Face>> looms = new LinkedHashMap<>();
-    faces.forEach(face -> looms.computeIfAbsent(face.loom(), id -> new ArrayList<>()).add(face));
+    placed()
+        .shown()
+        .forEach(face -> looms.computeIfAbsent(face.loom(), id -> new ArrayList<>()).add(face));
     return looms.entrySet().stream()
         .map(loom -> new OfLoom(loom.getKey(), List.copyOf(loom.getValue())))
         .toList();
@@ -49,10 +60,10 @@ record FacesRoom(List<Face> faces, boolean drawn, Map<String, String> colours) {
     private final Facts facts;
     private final Wiring wiring;
     private final WireText texts;
-    private final Map<Subject, FindingView> marks;
+    private final Map<Subject, Mark> marks;
     private final Set<String> codes = new TreeSet<>();
 
-    Builder(Facts facts, Map<Subject, FindingView> marks) {
+    Builder(Facts facts, Map<Subject, Mark> marks) {
       this.facts = facts;
       this.wiring = facts.wiring();
       this.texts = new WireText(facts.harness());

@@ -4,7 +4,9 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;
+import org.tugtest.finding.Subject;
 import org.tugtest.model.Waiver;
+import org.tugtest.report.html.text.Few;
 
 /**
  * A finding as a page shows it.
@@ -26,7 +28,18 @@ record FindingView(
     String follows,
     List<CodeView> code,
     int more,
-    List<FindingView> follow) {
+    Few<FindingView> follow) {
+  private static final int MOST_LINES = 24;
+
+  /** Its subjects, as far as a page takes them. */
+  Few<Subject> about() {
+    return Few.of(finding.subjects(), MOST_LINES);
+  }
+
+  /** Its details, as far as a page takes them. */
+  Few<String> details() {
+    return Few.of(finding.details(), MOST_LINES);
+  }
 
   Level level() {
     return finding.level();

@@ -3,11 +3,12 @@ package org.tugtest.report.html;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.check.CheckedFinding;
@@ -18,75 +19,83 @@ import org.tugtest.model.Waiver;
 import org.tugtest.report.FindingGroup;
 import org.tugtest.report.HarnessReport;
 import org.tugtest.report.Report;
+import org.tugtest.report.html.text.Few;
 import org.tugtest.text.NaturalOrder;
 import org.tugtest.text.Place;
 import org.tugtest.text.SourceText;
 
 /**
  * The findings of a root, the gravest first; waived ones apart; what follows from another below it.
+ * Of very many, some stand whole and the rest is counted.
  *
- * @param looms looms that have findings, for the filter
- * @param loose whether some finding belongs to no loom
- * @param rules rules that have findings, for the filter, with how many
+ * @param standing those on the page
+ * @param rest those that are not, by level and rule
+ * @param looms looms that have findings on the page, for the filter
+ * @param loose whether some finding on the page belongs to no loom
+ * @param rules rules that have findings on the page, for the filter, with how many
+ * @param counts how many stand of each level, on the page or not
+ * @param marks the gravest standing finding on each thing
+ * @param unshown things that findings speak of which are not on the page, by level
  */
 record FindingsRoom(
     List<FindingView> standing,
-    List<FindingView> waived,
+    List<FindingChoice.Rest> rest,
+    Few<FindingView> waived,
     List<String> looms,
     boolean loose,
-    Map<String, Integer> rules) {
-
-  private static final Comparator<Finding> GRAVEST_FIRST =
-      Comparator.comparing(Finding::level).thenComparing(Finding.ORDER);
+    Map<String, Integer> rules,
+    Map<Level, Integer> counts,
+    Map<Subject, Mark> marks,
+    Map<Level, Set<Subject>> unshown) {
 
   static FindingsRoom of(Report report, HarnessReport harness) {
     return new Builder(report, harness).build();
   }
 
-  /** All findings, follow-ons included, in the order of the page. */
+  /** All findings on the page, follow-ons included, in its order. */
   List<FindingView> all() {
     List<FindingView> all = new ArrayList<>();
-    for (List<FindingView> section : List.of(standing, waived)) {
+    for (List<FindingView> section : List.of(standing, waived.shown())) {
       for (FindingView view : section) {
         all.add(view);
-        all.addAll(view.follow());
+        all.addAll(view.follow().shown());
       }
     }
     return all;
   }
 
-  /** How many stand, follow-ons included. */
+  /** How many stand, follow-ons and those that are not on the page included. */
   int standingCount() {
-    return standing.stream().mapToInt(view -> 1 + view.follow().size()).sum();
+    return counts.values().stream().mapToInt(Integer::intValue).sum();
   }
 
   /** How many stand or are waived. */
   int count() {
-    return standingCount() + waived.size();
+    return standingCount() + waived.count();
   }
 
-  /** For each thing, the gravest standing finding that speaks of it. */
-  Map<Subject, FindingView> marks() {
-    Map<Subject, FindingView> marks = new HashMap<>();
-    for (FindingView view : all()) {
-      if (view.waiver() == null) {
-        for (Subject subject : view.finding().subjects()) {
-          marks.merge(
-              subject, view, (one, other) -> one.level().atLeast(other.level()) ? one : other);
-        }
-      }
-    }
-    return marks;
+  /** How many stand and are not on the page. */
+  int left() {
+    return rest.stream().mapToInt(FindingChoice.Rest::count).sum();
+  }
+
+  /** {@code and 4,312 more}. */
+  String leftSaid() {
+    return new Few<>(standing, left()).said();
+  }
+
+  /** How many standing findings there are of a level, follow-ons included. */
+  int standing(Level level) {
+    return counts.getOrDefault(level, 0);
   }
 
   private static final class Builder {
     private static final int MOST_PLACES = 8;
-    private static final int MOST_SNIPPETS = 500;
+    private static final int MOST_WAIVED = 100;
     private final Report report;
     private final HarnessReport harness;
     private final Looms looms;
     private int number;
-    private int snippets;
 
     Builder(Report report, HarnessReport harness) {
       this.report = report;
@@ -95,31 +104,36 @@ record FindingsRoom(
     }
 
     FindingsRoom build() {
-      List<FindingView> standing = new ArrayList<>();
-      FindingGroup.standing(List.of(harness)).stream()
-          .sorted(Comparator.comparing(FindingGroup::finding, GRAVEST_FIRST))
-          .forEach(group -> standing.add(head(group)));
-      List<FindingView> waived = new ArrayList<>();
-      harness.result().findings().stream()
-          .filter(CheckedFinding::waived)
-          .sorted(Comparator.comparing(CheckedFinding::finding, GRAVEST_FIRST))
-          .forEach(checked -> waived.add(view(checked.finding(), checked.waiver(), "", List.of())));
-      return filters(standing, waived);
+      FindingChoice choice = FindingChoice.of(FindingGroup.standing(List.of(harness)));
+      List<FindingView> standing = choice.shown().stream().map(this::head).toList();
+      Few<CheckedFinding> waivers =
+          Few.of(
+              harness.result().findings().stream()
+                  .filter(CheckedFinding::waived)
+                  .sorted(
+                      Comparator.comparing(CheckedFinding::finding, FindingChoice.GRAVEST_FIRST))
+                  .toList(),
+              MOST_WAIVED);
+      List<FindingView> waived =
+          waivers.shown().stream()
+              .map(one -> view(++number, one.finding(), one.waiver(), "", Few.none()))
+              .toList();
+      return room(choice, standing, new Few<>(waived, waivers.more()));
     }
 
-    private FindingView head(FindingGroup group) {
+    private FindingView head(FindingChoice.Head head) {
       int own = ++number;
       List<FindingView> follow = new ArrayList<>();
-      for (Finding finding : group.follow()) {
-        number++;
-        follow.add(view(number, finding, null, "", List.of()));
+      for (Finding finding : head.follow().shown()) {
+        follow.add(view(++number, finding, null, "", Few.none()));
       }
-      return view(own, group.finding(), null, follows(group.finding()), follow);
-    }
-
-    private FindingView view(
-        Finding finding, @Nullable Waiver waiver, String follows, List<FindingView> follow) {
-      return view(++number, finding, waiver, follows, follow);
+      String cause = head.finding().cause();
+      return view(
+          own,
+          head.finding(),
+          null,
+          cause == null ? "" : cause,
+          new Few<>(follow, head.follow().more()));
     }
 
     private FindingView view(
@@ -127,9 +141,8 @@ record FindingsRoom(
         Finding finding,
         @Nullable Waiver waiver,
         String follows,
-        List<FindingView> follow) {
-      List<Place> places = finding.at().stream().distinct().toList();
-      List<Place> told = places.subList(0, Math.min(MOST_PLACES, places.size()));
+        Few<FindingView> follow) {
+      Few<Place> places = Few.of(finding.at().stream().distinct().toList(), MOST_PLACES);
       return new FindingView(
           own,
           finding,
@@ -137,44 +150,51 @@ record FindingsRoom(
           report.gate().blocks(harness, new CheckedFinding(finding, waiver)),
           List.copyOf(looms.of(finding.subjects())),
           follows,
-          CodeView.of(told, this::text, report::shown),
-          places.size() - told.size(),
+          CodeView.of(places.shown(), this::text, report::shown),
+          places.more(),
           follow);
     }
 
-    /** A cause that does not stand itself is told in words. */
-    private static String follows(Finding finding) {
-      return finding.cause() == null ? "" : finding.cause();
-    }
-
-    /** To keep a page small, only the gravest findings show their lines. */
     private @Nullable SourceText text(Place place) {
-      SourceText text = harness.facts().texts().get(place.file());
-      return text == null || ++snippets > MOST_SNIPPETS ? null : text;
+      return harness.facts().texts().get(place.file());
     }
 
-    private static FindingsRoom filters(List<FindingView> standing, List<FindingView> waived) {
-      FindingsRoom room = new FindingsRoom(standing, waived, List.of(), false, Map.of());
-      List<FindingView> all = room.all();
-      Set<String> looms = new TreeSet<>(NaturalOrder.NATURAL);
-      all.stream().map(FindingView::looms).forEach(looms::addAll);
-      boolean loose = all.stream().anyMatch(view -> view.looms().isEmpty());
-      return new FindingsRoom(standing, waived, List.copyOf(looms), loose, perRule(all));
+    private FindingsRoom room(
+        FindingChoice choice, List<FindingView> standing, Few<FindingView> waived) {
+      Map<Level, Integer> counts = new EnumMap<>(Level.class);
+      Map<Level, Set<Subject>> unshown = new EnumMap<>(Level.class);
+      List<FindingView> shown = new ArrayList<>();
+      for (FindingView view : standing) {
+        shown.add(view);
+        shown.addAll(view.follow().shown());
+      }
+      shown.forEach(view -> counts.merge(view.level(), 1, Integer::sum));
+      for (Finding finding : choice.left()) {
+        counts.merge(finding.level(), 1, Integer::sum);
+        unshown
+            .computeIfAbsent(finding.level(), level -> new LinkedHashSet<>())
+            .addAll(finding.subjects());
+      }
+      List<FindingView> all = new ArrayList<>(shown);
+      all.addAll(waived.shown());
+      Set<String> used = new TreeSet<>(NaturalOrder.NATURAL);
+      all.stream().map(FindingView::looms).forEach(used::addAll);
+      return new FindingsRoom(
+          standing,
+          choice.rest(),
+          waived,
+          List.copyOf(used),
+          all.stream().anyMatch(view -> view.looms().isEmpty()),
+          perRule(all),
+          counts,
+          Mark.of(shown, choice.left()),
+          unshown);
     }
 
     private static Map<String, Integer> perRule(Collection<FindingView> all) {
-      Map<String, Integer> counts = new LinkedHashMap<>();
-      all.stream()
-          .map(view -> view.finding().rule())
-          .sorted()
-          .forEach(rule -> counts.merge(rule, 1, Integer::sum));
+      Map<String, Integer> counts = new TreeMap<>();
+      all.forEach(view -> counts.merge(view.finding().rule(), 1, Integer::sum));
       return counts;
     }
-  }
-
-  /** How many standing findings there are of a level, follow-ons included. */
-  int standing(Level level) {
-    return (int)
-        all().stream().filter(view -> view.waiver() == null && view.level() == level).count();
   }
 }

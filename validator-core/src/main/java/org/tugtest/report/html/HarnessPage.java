@@ -10,6 +10,7 @@ import org.tugtest.report.html.fuses.FusesRoom;
 import org.tugtest.report.html.fuses.IsolationCard;
 import org.tugtest.report.html.loom.LoomRoom;
 import org.tugtest.report.html.protection.ProtectionRoom;
+import org.tugtest.report.html.text.Few;
 import org.tugtest.report.html.volts.VoltsRoom;
 import org.tugtest.report.html.volts.WhatIfRoom;
 
@@ -23,7 +24,7 @@ record HarnessPage(
     Frame frame,
     VerdictRoom verdict,
     FindingsRoom findings,
-    List<ExpectationView> expectations,
+    Few<ExpectationView> expectations,
     CoverageRoom coverage,
     CheckResult result,
     LoomRoom loom,

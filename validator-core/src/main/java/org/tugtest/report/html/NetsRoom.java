@@ -6,43 +6,40 @@ import org.tugtest.facts.Facts;
 import org.tugtest.model.Wire;
 import org.tugtest.network.Net;
 import org.tugtest.network.Point;
+import org.tugtest.report.html.text.Few;
 import org.tugtest.text.NaturalOrder;
 
 /**
  * What is joined with what, by wires, plugged contacts, splices and bolted metal.
  *
- * @param chunks the nets of two points or more, in stretches that a browser lays out one by one
+ * @param nets those of two points or more
  * @param alone points that are joined with nothing
  */
-record NetsRoom(List<List<Row>> chunks, int alone) {
-  private static final int CHUNK = 200;
+record NetsRoom(Few<Row> nets, int alone) {
+  private static final int MOST = 600;
+  private static final int MOST_IN_NET = 40;
+  private static final int STRETCH = 200;
 
   /**
    * One net.
    *
    * @param circuits names that its wires give it
    */
-  record Row(String name, List<String> points, List<String> wires, List<String> circuits) {}
+  record Row(String name, Few<String> points, Few<String> wires, Few<String> circuits) {}
 
   static NetsRoom of(Facts facts) {
-    List<List<Row>> chunks = new ArrayList<>();
-    List<Row> chunk = new ArrayList<>();
+    List<Net> nets = new ArrayList<>();
     int alone = 0;
     for (Net net : facts.nets().all()) {
       if (net.points().size() < 2 && net.wires().isEmpty()) {
         alone++;
-        continue;
-      }
-      chunk.add(row(net));
-      if (chunk.size() == CHUNK) {
-        chunks.add(List.copyOf(chunk));
-        chunk.clear();
+      } else {
+        nets.add(net);
       }
     }
-    if (!chunk.isEmpty()) {
-      chunks.add(List.copyOf(chunk));
-    }
-    return new NetsRoom(List.copyOf(chunks), alone);
+    Few<Net> few = Few.of(nets, MOST);
+    return new NetsRoom(
+        new Few<>(few.shown().stream().map(NetsRoom::row).toList(), few.more()), alone);
   }
 
   private static Row row(Net net) {
@@ -55,13 +52,13 @@ record NetsRoom(List<List<Row>> chunks, int alone) {
             .toList();
     return new Row(
         net.name(),
-        net.points().stream().map(Point::text).toList(),
-        net.wires().stream().map(Wire::id).toList(),
-        circuits);
+        Few.of(net.points().stream().map(Point::text).toList(), MOST_IN_NET),
+        Few.of(net.wires().stream().map(Wire::id).toList(), MOST_IN_NET),
+        Few.of(circuits, MOST_IN_NET));
   }
 
-  /** How many nets are shown. */
-  int count() {
-    return chunks.stream().mapToInt(List::size).sum();
+  /** The rows, in stretches that a browser lays out one by one. */
+  List<List<Row>> stretches() {
+    return nets.stretches(STRETCH);
   }
 }

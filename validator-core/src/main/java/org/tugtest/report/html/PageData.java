@@ -1,6 +1,7 @@
 package org.tugtest.report.html;
 
 import java.io.StringWriter;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -10,8 +11,10 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.facts.Facts;
+import org.tugtest.finding.Level;
 import org.tugtest.finding.Subject;
 import org.tugtest.model.Evidence;
 import org.tugtest.model.Ref;
@@ -37,7 +40,7 @@ import tools.jackson.core.JsonGenerator;
  *   <li>{@code owners}: noun, id, loom number or -1, facts in words, face number or 0
  *   <li>{@code points}: owner number, cavity or pin, number of the point it meets or -1, whether
  *       plugged, net number or -1
- *   <li>{@code nets}: name, point numbers
+ *   <li>{@code nets}: names
  *   <li>{@code wires}: id, point numbers of both ends or -1, what an end says that has none,
  *       colour, colour as drawn, size, circuit, evidence, loom number or -1, label when it is not
  *       the id, number of its run or -1
@@ -47,6 +50,8 @@ import tools.jackson.core.JsonGenerator;
  *   <li>{@code circuits}: name of the load, point numbers on its way
  *   <li>{@code faces}: owner number, rows of point numbers (-1: gap), whether the rows are known
  *   <li>{@code marks}: place string to numbers of standing findings
+ *   <li>{@code unshown}: for each level, numbers of points, of wires and of owners with findings
+ *       that are not on the page
  *   <li>{@code lists}: long lists of subjects
  *   <li>{@code colours}: code to name
  * </ul>
@@ -108,6 +113,7 @@ final class PageData {
     circuits();
     faces();
     marks();
+    unshown();
     json.writeArrayPropertyStart("lists");
     lists.all().forEach(this::texts);
     json.writeEndArray();
@@ -138,10 +144,7 @@ final class PageData {
     for (Net net : facts.nets().all()) {
       if (net.points().size() > 1) {
         nets.put(net.name(), nets.size());
-        json.writeStartArray();
         text(net.name());
-        numbers(net.points().stream().map(facts.network()::index).toList());
-        json.writeEndArray();
       }
     }
     json.writeEndArray();
@@ -266,6 +269,41 @@ final class PageData {
           numbers(numbers);
         });
     json.writeEndObject();
+  }
+
+  /** What findings speak of that are not on the page: numbers of points, wires and owners. */
+  private void unshown() {
+    json.writeArrayPropertyStart("unshown");
+    for (Level level : Level.values()) {
+      Set<String> places = new HashSet<>();
+      findings.unshown().getOrDefault(level, Set.of()).forEach(one -> places.add(one.place()));
+      json.writeStartArray();
+      numbersOf(places, points, PageData::place);
+      numbersOf(places, facts.harness().wires().values(), wire -> "wires/" + wire.id());
+      numbersOf(places, owners.all(), owner -> owner.noun() + "s/" + owner.id());
+      json.writeEndArray();
+    }
+    json.writeEndArray();
+  }
+
+  private static String place(Point point) {
+    return switch (point.kind()) {
+      case CAVITY -> "connectors/" + point.text();
+      case PIN -> "devices/" + point.text();
+      case SPLICE -> "splices/" + point.text();
+    };
+  }
+
+  private <T> void numbersOf(Set<String> places, Collection<T> things, Function<T, String> place) {
+    List<Integer> numbers = new ArrayList<>();
+    int number = 0;
+    for (T thing : things) {
+      if (!places.isEmpty() && places.contains(place.apply(thing))) {
+        numbers.add(number);
+      }
+      number++;
+    }
+    numbers(numbers);
   }
 
   private void text(String value) {

@@ -10,6 +10,7 @@ import org.tugtest.model.Harness;
 import org.tugtest.model.Loom;
 import org.tugtest.network.Point;
 import org.tugtest.network.WireEnd;
+import org.tugtest.report.html.text.Few;
 import org.tugtest.text.NaturalOrder;
 
 /**
@@ -22,16 +23,24 @@ import org.tugtest.text.NaturalOrder;
  * @param pinEnds wire ends on device pins
  * @param spliceEnds wire ends in splices
  * @param openEnds wire ends that name nothing known
+ * @param cavities of the connectors whose housing is known
+ * @param free those of them without a wire
  */
 record TotalsRoom(
-    List<LoomRow> looms,
-    List<ConnectorRow> connectors,
+    Few<LoomRow> looms,
+    Few<ConnectorRow> connectors,
     int devices,
     int cavityEnds,
     int contacts,
     int pinEnds,
     int spliceEnds,
-    int openEnds) {
+    int openEnds,
+    int wires,
+    int splices,
+    int cavities,
+    int free) {
+  private static final int MOST_LOOMS = 100;
+  private static final int MOST_CONNECTORS = 300;
 
   /** One loom; an empty id stands for what belongs to none. */
   record LoomRow(
@@ -46,7 +55,7 @@ record TotalsRoom(
   /**
    * One connector.
    *
-   * @param face number of its face
+   * @param face number of its face; 0 when it has no place in the page
    * @param known whether a housing says how many cavities there are
    */
   record ConnectorRow(
@@ -61,15 +70,22 @@ record TotalsRoom(
       placed += entry.getValue().size();
       contacts += entry.getKey().kind() == Point.Kind.CAVITY ? 1 : 0;
     }
+    List<ConnectorRow> connectors =
+        faces.faces().stream().map(face -> connector(face, faces)).toList();
+    List<ConnectorRow> known = connectors.stream().filter(ConnectorRow::known).toList();
     return new TotalsRoom(
-        looms(facts.harness(), faces),
-        faces.faces().stream().map(TotalsRoom::connector).toList(),
+        Few.of(looms(facts.harness(), faces), MOST_LOOMS),
+        Few.of(connectors, MOST_CONNECTORS),
         facts.harness().devices().size(),
         ends.getOrDefault(Point.Kind.CAVITY, 0),
         contacts,
         ends.getOrDefault(Point.Kind.PIN, 0),
         ends.getOrDefault(Point.Kind.SPLICE, 0),
-        2 * facts.harness().wires().size() - placed);
+        2 * facts.harness().wires().size() - placed,
+        facts.harness().wires().size(),
+        facts.harness().splices().size(),
+        known.stream().mapToInt(ConnectorRow::cavities).sum(),
+        known.stream().mapToInt(ConnectorRow::free).sum());
   }
 
   private static List<LoomRow> looms(Harness harness, FacesRoom faces) {
@@ -101,7 +117,7 @@ record TotalsRoom(
         counts[2]);
   }
 
-  private static ConnectorRow connector(Face face) {
+  private static ConnectorRow connector(Face face, FacesRoom faces) {
     int cavities = 0;
     int used = 0;
     int plugged = 0;
@@ -115,24 +131,12 @@ record TotalsRoom(
       }
     }
     return new ConnectorRow(
-        face.id(), face.number(), face.layoutKnown(), cavities, used, plugged, cavities - used);
-  }
-
-  int wires() {
-    return looms.stream().mapToInt(LoomRow::wires).sum();
-  }
-
-  int splices() {
-    return looms.stream().mapToInt(LoomRow::splices).sum();
-  }
-
-  /** Cavities without a wire, in connectors whose housing is known. */
-  int free() {
-    return connectors.stream().filter(ConnectorRow::known).mapToInt(ConnectorRow::free).sum();
-  }
-
-  /** Cavities of the connectors whose housing is known. */
-  int cavities() {
-    return connectors.stream().filter(ConnectorRow::known).mapToInt(ConnectorRow::cavities).sum();
+        face.id(),
+        face.number() <= faces.placed().shown().size() ? face.number() : 0,
+        face.layoutKnown(),
+        cavities,
+        used,
+        plugged,
+        cavities - used);
   }
 }

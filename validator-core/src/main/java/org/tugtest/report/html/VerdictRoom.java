@@ -3,7 +3,6 @@ package org.tugtest.report.html;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.tugtest.check.CheckResult;
 import org.tugtest.expect.Verdict;
 import org.tugtest.finding.Level;
@@ -12,6 +11,7 @@ import org.tugtest.report.MissingData;
 import org.tugtest.report.Report;
 import org.tugtest.report.Tally;
 import org.tugtest.report.VerdictSentence;
+import org.tugtest.report.html.text.Few;
 import org.tugtest.rule.Coverage;
 
 /**
@@ -36,6 +36,7 @@ record VerdictRoom(
     int expectations,
     List<MissingData> next) {
   private static final int MOST_WANTS = 6;
+  private static final int MOST_LISTED = 8;
   private static final int MOST_NEXT = 3;
 
   /** How many findings of a level stand. */
@@ -60,7 +61,7 @@ record VerdictRoom(
         Ended.of(report, harness),
         why(report, harness),
         List.copyOf(counts),
-        findings.waived().size(),
+        findings.waived().count(),
         wants.subList(0, Math.min(MOST_WANTS, wants.size())),
         Math.max(0, wants.size() - MOST_WANTS),
         (int)
@@ -97,9 +98,7 @@ record VerdictRoom(
     if (!harness.facts().unread().isEmpty()) {
       why.add(
           "Nothing could be used of "
-              + harness.facts().unread().stream()
-                  .map(report::path)
-                  .collect(Collectors.joining(", "))
+              + listed(harness.facts().unread().stream().map(report::path).toList(), ", ")
               + "; what is written there is not known.");
     }
     return List.copyOf(why);
@@ -121,8 +120,15 @@ record VerdictRoom(
   }
 
   private static String reasons(Coverage coverage) {
-    return coverage.missing().entrySet().stream()
-        .map(entry -> entry.getValue().size() + ": " + entry.getKey())
-        .collect(Collectors.joining("; "));
+    return listed(
+        coverage.missing().entrySet().stream()
+            .map(entry -> entry.getValue().size() + ": " + entry.getKey())
+            .toList(),
+        "; ");
+  }
+
+  private static String listed(List<String> things, String between) {
+    Few<String> few = Few.of(things, MOST_LISTED);
+    return String.join(between, few.shown()) + (few.cut() ? between + few.said() : "");
   }
 }

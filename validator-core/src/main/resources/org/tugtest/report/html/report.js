@@ -51,6 +51,8 @@
   });
   const pointsOf = data.owners.map(() => []);
   data.points.forEach((point, p) => pointsOf[point[P_OWNER]].push(p));
+  const pointsIn = data.nets.map(() => []);
+  data.points.forEach((point, p) => { if (point[P_NET] >= 0) pointsIn[point[P_NET]].push(p); });
   const pointText = p => {
     const owner = data.owners[data.points[p][P_OWNER]];
     return owner[KIND] === 'splice' ? owner[OWNER_ID] : owner[OWNER_ID] + ':' + data.points[p][P_NAME];
@@ -58,6 +60,22 @@
   const pointPlace = p =>
     SECTIONS[data.owners[data.points[p][P_OWNER]][KIND]] + '/' + pointText(p);
   const marksOf = place => (Object.hasOwn(data.marks, place) ? data.marks[place] : []);
+  const LEVELS = ['error', 'warning', 'note'];
+  const unshown = new Map();
+  data.unshown.forEach(([points, wires, owners], level) => [...points.map(pointPlace),
+    ...wires.map(w => 'wires/' + data.wires[w][W_ID]),
+    ...owners.map(o => SECTIONS[data.owners[o][KIND]] + '/' + data.owners[o][OWNER_ID])]
+    .forEach(place => { if (!unshown.has(place)) unshown.set(place, level); }));
+
+  // The gravest finding on a place: its level, its anchor, its word.
+  function markOf(place) {
+    const shown = marksOf(place).map(n => byId('finding-' + n))
+      .map(article => [LEVELS.indexOf(article.dataset.level), article.id, article.dataset.rule]);
+    const best = shown.sort((a, b) => a[0] - b[0])[0];
+    const rest = unshown.has(place) ? unshown.get(place) : LEVELS.length;
+    if (!best || rest < best[0]) return rest < LEVELS.length ? [LEVELS[rest], 'findings-left', LEVELS[rest]] : null;
+    return [LEVELS[best[0]], best[1], best[2] === 'cavity-doubled' ? 'doubled' : LEVELS[best[0]]];
+  }
 
   function ask(text, shown) {
     const button = el('button', {type: 'button', class: 'ask-for'}, shown || text);
@@ -86,12 +104,14 @@
 
   function findingLinks(places) {
     const numbers = [...new Set(places.flatMap(marksOf))].sort((a, b) => a - b);
-    if (!numbers.length) return null;
+    const rest = Math.min(...places.map(place => (unshown.has(place) ? unshown.get(place) : LEVELS.length)));
+    if (!numbers.length && rest >= LEVELS.length) return null;
     return el('ul', {class: 'found'}, numbers.map(n => {
       const article = byId('finding-' + n);
       return el('li', {}, sign(article.dataset.level),
         el('a', {href: '#finding-' + n}, byId('says-' + n).textContent));
-    }));
+    }), rest >= LEVELS.length ? null : el('li', {}, sign(LEVELS[rest]), el('a', {href: '#findings-left'},
+      (numbers.length ? 'and more' : 'at least one ' + LEVELS[rest]) + ' that this page does not show: report.json has them all')));
   }
 
   // On a narrow screen its rows are blocks; the roles keep it a table for those who hear it.
@@ -126,14 +146,12 @@
   // A connector face, as the page draws it too.
   function cavity(p, here) {
     if (p < 0) return el('td', {class: 'gap'});
-    const numbers = marksOf(pointPlace(p));
-    const mark = numbers.length ? byId('finding-' + numbers[0]) : null;
-    const level = mark ? mark.dataset.level : '';
+    const mark = markOf(pointPlace(p));
+    const level = mark ? mark[0] : '';
     const classes = ['cav', mark ? 'is-' + level : '', wiresAt[p].length ? '' : 'empty', p === here ? 'here' : ''];
     return el('td', {class: classes.filter(Boolean).join(' '), 'aria-current': p === here ? 'true' : null},
       el('b', {class: 'no'}, data.points[p][P_NAME]), ' ',
-      mark ? el('a', {class: 'mark', href: '#' + mark.id}, sign(level),
-        mark.dataset.rule === 'cavity-doubled' ? 'doubled' : level) : null,
+      mark ? el('a', {class: 'mark', href: '#' + mark[1]}, sign(level), mark[2]) : null,
       wiresAt[p].length ? null : el('span', {class: 'soft'},
         data.points[p][P_PLUGGED] ? [sign('plug'), 'plugged'] : 'free'),
       wiresAt[p].map(([w]) => {
@@ -167,7 +185,7 @@
 
   function netOf(p) {
     const net = data.points[p][P_NET];
-    return net === undefined || net < 0 ? null : data.nets[net];
+    return net === undefined || net < 0 ? null : [data.nets[net], pointsIn[net]];
   }
 
   function netPart(p) {
@@ -350,8 +368,9 @@
       shown += (own ? 1 : 0) + below;
       all += 1 + follow.length;
     });
-    byId('filter-status').textContent = shown === all ? 'All ' + counted(all, 'finding') + ' shown.'
-      : shown + ' of ' + counted(all, 'finding') + ' shown.';
+    const left = form.dataset.left;
+    byId('filter-status').textContent = (shown === all ? 'All ' : shown + ' of ') + counted(all, 'finding')
+      + (left ? ' of this page shown; ' + left + ' in report.json.' : ' shown.');
   }
 
   // The runs of wires in the loom drawing.

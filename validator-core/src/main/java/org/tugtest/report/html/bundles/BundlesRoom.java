@@ -10,6 +10,7 @@ import org.tugtest.facts.Facts;
 import org.tugtest.finding.Basis;
 import org.tugtest.model.Layout;
 import org.tugtest.model.Wire;
+import org.tugtest.report.html.text.Few;
 import org.tugtest.report.html.text.Figures;
 import org.tugtest.report.html.text.Swatch;
 import org.tugtest.route.Bundle;
@@ -21,12 +22,15 @@ import org.tugtest.route.Strand;
  * A section through the thickest piece of each segment.
  *
  * @param drawn sections with a picture
- * @param chunks the others, in stretches that a browser lays out one by one
+ * @param others those without
  */
-public record BundlesRoom(List<Section> drawn, List<List<Section>> chunks) {
+public record BundlesRoom(List<Section> drawn, Few<Section> others) {
+  private static final int MOST_OTHERS = 400;
   private static final int MOST_PICTURES = 60;
   private static final int MOST_CIRCLES = 2500;
-  private static final int CHUNK = 200;
+  private static final int CIRCLES_OF_MANY = 1200;
+  private static final int MOST_MISSING = 24;
+  private static final int STRETCH = 200;
   private static final double UNITS_PER_MM = 13;
   private static final double WIDEST = 420;
   private static final int LEGIBLE = 7;
@@ -39,39 +43,43 @@ public record BundlesRoom(List<Section> drawn, List<List<Section>> chunks) {
     }
     Set<Bundle> pictured = pictured(thickest);
     List<Section> drawn = new ArrayList<>();
-    List<List<Section>> chunks = new ArrayList<>();
-    List<Section> chunk = new ArrayList<>();
+    List<Bundle> others = new ArrayList<>();
     for (Bundle bundle : thickest) {
       if (pictured.contains(bundle)) {
         drawn.add(section(facts, bundle, true));
       } else {
-        chunk.add(section(facts, bundle, false));
-        if (chunk.size() == CHUNK) {
-          chunks.add(List.copyOf(chunk));
-          chunk.clear();
-        }
+        others.add(bundle);
       }
     }
-    if (!chunk.isEmpty()) {
-      chunks.add(List.copyOf(chunk));
-    }
-    return new BundlesRoom(List.copyOf(drawn), List.copyOf(chunks));
+    Few<Bundle> few = Few.of(others, MOST_OTHERS);
+    return new BundlesRoom(
+        List.copyOf(drawn),
+        new Few<>(
+            few.shown().stream().map(bundle -> section(facts, bundle, false)).toList(),
+            few.more()));
   }
 
   /** How many sections there are. */
   public int count() {
-    return drawn.size() + chunks.stream().mapToInt(List::size).sum();
+    return drawn.size() + others.count();
+  }
+
+  /** Those without a picture, in stretches that a browser lays out one by one. */
+  public List<List<Section>> stretches() {
+    return others.stretches(STRETCH);
   }
 
   /** Those with most wires, as far as a page takes them. */
   private static Set<Bundle> pictured(List<Bundle> bundles) {
     List<Bundle> sorted = new ArrayList<>(bundles);
     sorted.sort(Comparator.comparingInt((Bundle bundle) -> -bundle.wires()));
+    int all = bundles.stream().mapToInt(bundle -> bundle.strands().size()).sum();
+    int most = all > MOST_CIRCLES ? CIRCLES_OF_MANY : MOST_CIRCLES;
     Set<Bundle> pictured = new HashSet<>();
     int circles = 0;
     for (Bundle bundle : sorted) {
       int more = bundle.strands().size();
-      if (pictured.size() < MOST_PICTURES && more > 0 && circles + more <= MOST_CIRCLES) {
+      if (pictured.size() < MOST_PICTURES && more > 0 && circles + more <= most) {
         pictured.add(bundle);
         circles += more;
       }
@@ -109,7 +117,7 @@ public record BundlesRoom(List<Section> drawn, List<List<Section>> chunks) {
         sized ? sizes(bundle, picture) : "no wire in it has a known diameter",
         said,
         strands,
-        bundle.unsized(),
+        Few.of(bundle.unsized(), MOST_MISSING),
         bundle.basis() == Basis.GIVEN ? "" : bundle.basis().word());
   }
 

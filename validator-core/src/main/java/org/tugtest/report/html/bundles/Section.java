@@ -2,6 +2,7 @@ package org.tugtest.report.html.bundles;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.tugtest.report.html.text.Few;
 import org.tugtest.report.html.text.Swatch;
 
 /**
@@ -21,12 +22,11 @@ public record Section(
     String sizes,
     List<Layer> layers,
     List<Strand> strands,
-    List<String> missing,
+    Few<String> missing,
     String basis) {
   public Section {
     layers = List.copyOf(layers);
     strands = List.copyOf(strands);
-    missing = List.copyOf(missing);
   }
 
   /**

@@ -10,19 +10,19 @@ import org.tugtest.facts.Facts;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
 import org.tugtest.operate.OperatingPoint;
+import org.tugtest.report.html.text.Few;
 
 /**
  * The circuits of all loads and coils.
  *
  * @param circuits those that are shown whole
- * @param chunks the others, each in a line, in stretches that a browser lays out one by one
- * @param more how many are not even in a line
+ * @param others the others, each in a line
  */
-public record CircuitsRoom(List<Circuit> circuits, List<List<Brief>> chunks, int more) {
+public record CircuitsRoom(List<Circuit> circuits, Few<Brief> others) {
   private static final int MOST_WHOLE = 150;
-  private static final int WHOLE_OF_MANY = 60;
-  private static final int MOST_BRIEF = 2000;
-  private static final int CHUNK = 200;
+  private static final int WHOLE_OF_MANY = 30;
+  private static final int MOST_BRIEF = 400;
+  private static final int STRETCH = 200;
 
   /** A circuit in a line. */
   public record Brief(String load, String what, String says) {}
@@ -55,26 +55,18 @@ public record CircuitsRoom(List<Circuit> circuits, List<List<Brief>> chunks, int
       }
       Set<Drawn> whole = whole(loads);
       List<Circuit> circuits = new ArrayList<>();
-      List<List<Brief>> chunks = new ArrayList<>();
-      List<Brief> chunk = new ArrayList<>();
-      int brief = 0;
+      List<Edge.OfElement> others = new ArrayList<>();
       for (Drawn drawn : loads) {
         if (whole.contains(drawn)) {
           circuits.add(text.circuit(circuits.size() + 1, drawn.load(), drawn.point()));
-        } else if (brief < MOST_BRIEF) {
-          chunk.add(text.brief(drawn.load()));
-          brief++;
-          if (chunk.size() == CHUNK) {
-            chunks.add(List.copyOf(chunk));
-            chunk.clear();
-          }
+        } else {
+          others.add(drawn.load());
         }
       }
-      if (!chunk.isEmpty()) {
-        chunks.add(List.copyOf(chunk));
-      }
-      int more = loads.size() - circuits.size() - brief;
-      return new CircuitsRoom(List.copyOf(circuits), List.copyOf(chunks), more);
+      Few<Edge.OfElement> few = Few.of(others, MOST_BRIEF);
+      return new CircuitsRoom(
+          List.copyOf(circuits),
+          new Few<>(few.shown().stream().map(text::brief).toList(), few.more()));
     }
 
     private Drawn drawn(Edge.OfElement load) {
@@ -108,6 +100,11 @@ public record CircuitsRoom(List<Circuit> circuits, List<List<Brief>> chunks, int
 
   /** How many circuits there are. */
   public int count() {
-    return circuits.size() + chunks.stream().mapToInt(List::size).sum() + more;
+    return circuits.size() + others.count();
+  }
+
+  /** Those in a line each, in stretches that a browser lays out one by one. */
+  public List<List<Brief>> stretches() {
+    return others.stretches(STRETCH);
   }
 }

@@ -11,17 +11,20 @@ import org.tugtest.operate.OperatingPoint;
 import org.tugtest.protect.Outages;
 import org.tugtest.protect.Ratings;
 import org.tugtest.report.html.circuits.Circuit;
+import org.tugtest.report.html.text.Few;
 import org.tugtest.report.html.text.Figures;
 import org.tugtest.text.Quoted;
 
 /**
  * Every fuse way, and what goes dead when its fuse opens.
  *
- * @param chunks in stretches that a browser lays out one by one
+ * @param fuses those that are fitted
  * @param empty ways without a fuse
  */
-public record FusesRoom(List<List<Row>> chunks, List<String> empty) {
-  private static final int CHUNK = 100;
+public record FusesRoom(Few<Row> fuses, Few<String> empty) {
+  private static final int MOST = 400;
+  private static final int MOST_EMPTY = 60;
+  private static final int STRETCH = 100;
   private static final int MANY = 150;
   private static final int MOST_USERS = 24;
   private static final int MOST_WIRES = 12;
@@ -36,9 +39,7 @@ public record FusesRoom(List<List<Row>> chunks, List<String> empty) {
    * @param carries the most it carries in any state; empty when that is not known
    * @param near whether that is over three quarters of its rating
    * @param users what goes dead
-   * @param moreUsers how many more
-   * @param wires the first of the wires that go dead
-   * @param moreWires how many more
+   * @param wires the wires that go dead
    */
   public record Row(
       String fuse,
@@ -46,15 +47,8 @@ public record FusesRoom(List<List<Row>> chunks, List<String> empty) {
       String part,
       String carries,
       boolean near,
-      List<User> users,
-      int moreUsers,
-      List<String> wires,
-      int moreWires) {
-    public Row {
-      users = List.copyOf(users);
-      wires = List.copyOf(wires);
-    }
-  }
+      Few<User> users,
+      Few<String> wires) {}
 
   /**
    * A load or coil.
@@ -68,27 +62,24 @@ public record FusesRoom(List<List<Row>> chunks, List<String> empty) {
     Map<String, Integer> numbers = new HashMap<>();
     circuits.forEach(circuit -> numbers.put(circuit.load(), circuit.number()));
     Outages outages = Outages.of(facts.network());
-    List<List<Row>> chunks = new ArrayList<>();
-    List<Row> chunk = new ArrayList<>();
+    List<Edge.OfElement> fitted = new ArrayList<>();
     List<String> empty = new ArrayList<>();
-    boolean many = facts.network().edges().stream().filter(Sides::isFuse).count() > MANY;
     for (Edge edge : facts.network().edges()) {
       if (edge instanceof Edge.OfElement fuse && Sides.isFuse(edge)) {
         if (fuse.fitted()) {
-          chunk.add(row(facts, fuse, outages.without(List.of(fuse)), numbers, many));
+          fitted.add(fuse);
         } else {
           empty.add(fuse.text());
         }
-        if (chunk.size() == CHUNK) {
-          chunks.add(List.copyOf(chunk));
-          chunk.clear();
-        }
       }
     }
-    if (!chunk.isEmpty()) {
-      chunks.add(List.copyOf(chunk));
-    }
-    return new FusesRoom(List.copyOf(chunks), List.copyOf(empty));
+    boolean many = fitted.size() + empty.size() > MANY;
+    Few<Edge.OfElement> few = Few.of(fitted, MOST);
+    List<Row> rows =
+        few.shown().stream()
+            .map(fuse -> row(facts, fuse, outages.without(List.of(fuse)), numbers, many))
+            .toList();
+    return new FusesRoom(new Few<>(rows, few.more()), Few.of(empty, MOST_EMPTY));
   }
 
   private static Row row(
@@ -127,17 +118,21 @@ public record FusesRoom(List<List<Row>> chunks, List<String> empty) {
         part.isEmpty() || style.isEmpty() ? part + style : part + ", " + style,
         state.isEmpty() ? "" : Figures.amps(most) + " in " + state + share,
         rating != null && most > 0.75 * rating,
-        users.stream()
-            .limit(mostUsers)
-            .map(user -> new User(user.text(), numbers.getOrDefault(user.text(), 0)))
-            .toList(),
-        Math.max(0, users.size() - mostUsers),
-        wires.stream().limit(mostWires).map(Edge::text).toList(),
-        Math.max(0, wires.size() - mostWires));
+        Few.of(
+            users.stream()
+                .map(user -> new User(user.text(), numbers.getOrDefault(user.text(), 0)))
+                .toList(),
+            mostUsers),
+        Few.of(wires.stream().map(Edge::text).toList(), mostWires));
   }
 
   /** How many fuses there are. */
   public int count() {
-    return chunks.stream().mapToInt(List::size).sum();
+    return fuses.count();
+  }
+
+  /** The fuses, in stretches that a browser lays out one by one. */
+  public List<List<Row>> stretches() {
+    return fuses.stretches(STRETCH);
   }
 }

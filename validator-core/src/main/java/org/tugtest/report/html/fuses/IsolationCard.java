@@ -11,6 +11,7 @@ import org.tugtest.network.Point;
 import org.tugtest.network.Positions;
 import org.tugtest.network.Reach;
 import org.tugtest.network.Sides;
+import org.tugtest.report.html.text.Few;
 
 /**
  * What stays joined to a source with every isolator contact open.
@@ -31,20 +32,15 @@ public record IsolationCard(List<String> isolators, List<OfSource> sources) {
    * @param free those that the files call free, which draw whenever they can and shall
    */
   public record OfSource(
-      String source, boolean generator, Some points, Some wires, Some users, Some free) {}
+      String source,
+      boolean generator,
+      Few<String> points,
+      Few<String> wires,
+      Few<String> users,
+      Few<String> free) {}
 
-  /** The first of some things, and how many more there are. */
-  public record Some(List<String> shown, int more) {
-    static Some of(Stream<String> things) {
-      List<String> all = things.toList();
-      return new Some(
-          List.copyOf(all.subList(0, Math.min(MOST, all.size()))), Math.max(0, all.size() - MOST));
-    }
-
-    /** How many there are in all. */
-    public int count() {
-      return shown.size() + more;
-    }
+  private static Few<String> some(Stream<String> things) {
+    return Few.of(things.toList(), MOST);
   }
 
   /** The card of a harness. */
@@ -62,19 +58,19 @@ public record IsolationCard(List<String> isolators, List<OfSource> sources) {
           new OfSource(
               source.text(),
               source.element() instanceof Element.Source its && its.generator(),
-              Some.of(
+              some(
                   live.points().stream()
                       .filter(point -> !point.equals(source.a()))
                       .map(Point::text)),
-              Some.of(
+              some(
                   network.edges().stream()
                       .filter(edge -> edge instanceof Edge.OfWire && live.reaches(edge.a()))
                       .map(Edge::text)),
-              Some.of(
+              some(
                   network.edges().stream()
                       .filter(edge -> !isFree(edge) && staysFed(edge, live, back))
                       .map(Edge::text)),
-              Some.of(
+              some(
                   network.edges().stream()
                       .filter(edge -> isFree(edge) && staysFed(edge, live, back))
                       .map(Edge::text))));

@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import org.tugtest.facts.Facts;
 import org.tugtest.model.Layout;
 import org.tugtest.model.Wire;
+import org.tugtest.report.html.text.Few;
 import org.tugtest.text.NaturalOrder;
 import org.tugtest.text.Quoted;
 
@@ -19,18 +20,16 @@ import org.tugtest.text.Quoted;
  *
  * @param skeleton of the whole harness
  * @param figures the pictures
- * @param chunks the list, in stretches that a browser lays out one by one
+ * @param list the same in words
  * @param notes what is not drawn, and why
  */
 public record LoomRoom(
-    Skeleton skeleton,
-    Runs runs,
-    List<Figure> figures,
-    List<List<Row>> chunks,
-    List<String> notes) {
+    Skeleton skeleton, Runs runs, List<Figure> figures, Few<Row> list, List<String> notes) {
   private static final int MOST_KNOTS = 140;
-  private static final int MOST_IN_ALL = 1000;
-  private static final int CHUNK = 200;
+  private static final int MOST_IN_ALL = 700;
+  private static final int MOST_ROWS = 400;
+  private static final int STRETCH = 200;
+  private static final int MOST_UNPLACED = 40;
   private static final int MOST_WIRES = 12;
 
   /**
@@ -61,6 +60,11 @@ public record LoomRoom(
   public static LoomRoom of(Facts facts) {
     FoundSkeleton found = FoundSkeleton.of(facts);
     return new Builder(facts, found).build();
+  }
+
+  /** The list, in stretches that a browser lays out one by one. */
+  public List<List<Row>> stretches() {
+    return list.stretches(STRETCH);
   }
 
   /** How many arms there are. */
@@ -95,12 +99,14 @@ public record LoomRoom(
         }
       }
       if (!found.unplaced().isEmpty()) {
-        notes.add(
-            "Not drawn, as an end of it is not given: "
-                + String.join(", ", found.unplaced())
-                + ".");
+        notes.add("Not drawn, as an end of it is not given: " + listed(found.unplaced()) + ".");
       }
-      return new LoomRoom(whole, found.runs(), List.copyOf(figures), chunks(), List.copyOf(notes));
+      return new LoomRoom(whole, found.runs(), List.copyOf(figures), list(), List.copyOf(notes));
+    }
+
+    private static String listed(List<String> ids) {
+      Few<String> few = Few.of(ids, MOST_UNPLACED);
+      return (String.join(", ", few.shown()) + " " + few.said()).strip();
     }
 
     private void figure(String title, Skeleton part, String capped) {
@@ -164,17 +170,14 @@ public record LoomRoom(
                       ? ""
                       : "Only the "
                           + some.size()
-                          + " with most wires are drawn; all "
+                          + " of "
                           + arms.size()
-                          + " are in the list below.";
+                          + " with most wires are drawn.";
               figure(title, whole.part(some), capped);
             }
           });
       if (!left.isEmpty()) {
-        notes.add(
-            "A page with more pictures would be slow; not drawn are: "
-                + String.join(", ", left)
-                + ". The list has everything.");
+        notes.add("A page with more pictures would be slow; not drawn are: " + listed(left) + ".");
       }
     }
 
@@ -198,21 +201,14 @@ public record LoomRoom(
       return some;
     }
 
-    private List<List<Row>> chunks() {
+    private Few<Row> list() {
       Map<Integer, List<String>> wires = found.runs().wires();
-      List<List<Row>> chunks = new ArrayList<>();
-      List<Row> chunk = new ArrayList<>();
-      for (Skeleton.Arm arm : whole.arms()) {
-        chunk.add(row(arm, wires.getOrDefault(arm.number(), List.of())));
-        if (chunk.size() == CHUNK) {
-          chunks.add(List.copyOf(chunk));
-          chunk.clear();
-        }
-      }
-      if (!chunk.isEmpty()) {
-        chunks.add(List.copyOf(chunk));
-      }
-      return List.copyOf(chunks);
+      Few<Skeleton.Arm> arms = Few.of(whole.arms(), MOST_ROWS);
+      return new Few<>(
+          arms.shown().stream()
+              .map(arm -> row(arm, wires.getOrDefault(arm.number(), List.of())))
+              .toList(),
+          arms.more());
     }
 
     private Row row(Skeleton.Arm arm, List<String> wires) {

@@ -11,17 +11,17 @@ import org.tugtest.protect.Exposure;
 import org.tugtest.protect.FaultCourse;
 import org.tugtest.protect.Faults;
 import org.tugtest.protect.ShortCircuit;
+import org.tugtest.report.html.text.Few;
 
 /**
  * The charts of all fuses whose times are known.
  *
  * @param unknown fuses of which it is not known when they open
- * @param more fuses left out of the page
  * @param returns whether wires of the return side are in the charts too
  */
-public record ProtectionRoom(
-    List<ProtectionChart> charts, List<String> unknown, int more, boolean returns) {
+public record ProtectionRoom(Few<ProtectionChart> charts, Few<String> unknown, boolean returns) {
   private static final int MOST_CHARTS = 60;
+  private static final int MOST_UNKNOWN = 60;
   private static final int MOST_SPOTS = 600;
 
   /** So many return wires are asked for their fuses; each asks the whole network. */
@@ -56,9 +56,8 @@ public record ProtectionRoom(
                   shorts.getOrDefault(fuse.text(), List.of())));
     }
     return new ProtectionRoom(
-        List.copyOf(charts),
-        List.copyOf(unknown),
-        Math.max(0, known.size() - MOST_CHARTS),
+        new Few<>(charts, known.size() - charts.size()),
+        Few.of(unknown, MOST_UNKNOWN),
         facts.protection().returning().size() <= MOST_RETURNS);
   }
 

@@ -3,6 +3,7 @@ package org.tugtest.report.html.text;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Locale;
 
 /** Figures as people read them: three digits that count, with their unit. */
 public final class Figures {
@@ -52,6 +53,11 @@ public final class Figures {
             ? exact.setScale(0, RoundingMode.HALF_UP)
             : exact.round(THREE);
     return rounded.stripTrailingZeros().toPlainString();
+  }
+
+  /** {@code 4,312}. */
+  public static String count(int count) {
+    return String.format(Locale.ROOT, "%,d", count);
   }
 
   /** So many decimals, zeros included. */

@@ -12,6 +12,7 @@ import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
 import org.tugtest.operate.OperatingPoint;
 import org.tugtest.report.html.circuits.Circuit;
+import org.tugtest.report.html.text.Few;
 import org.tugtest.report.html.text.Figures;
 import org.tugtest.rule.load.Feed;
 import org.tugtest.rule.load.VoltageDropExcessive;
@@ -20,14 +21,15 @@ import org.tugtest.rule.load.VoltageDropExcessive;
  * What arrives at each load, and what each state takes from the sources.
  *
  * @param states every state
- * @param chunks loads that a state wants and feeds, the worst first, in stretches
+ * @param loads that a state wants and feeds, the worst first
  * @param unfed loads that a state wants and none feeds
- * @param more loads left out of the page
  */
-public record VoltsRoom(
-    List<StateRow> states, List<List<Row>> chunks, List<String> unfed, int more) {
-  private static final int CHUNK = 150;
-  private static final int MOST = 600;
+public record VoltsRoom(Few<StateRow> states, Few<Row> loads, Few<String> unfed) {
+  private static final int STRETCH = 150;
+  private static final int MOST = 400;
+  private static final int MOST_NAMED = 40;
+  private static final int MOST_STATES = 60;
+  private static final int MOST_OTHERS = 12;
 
   /**
    * One state.
@@ -39,10 +41,10 @@ public record VoltsRoom(
   public record StateRow(
       String state,
       String kind,
-      List<String> sources,
+      Few<String> sources,
       int wanted,
       int working,
-      List<String> pulled,
+      Few<String> pulled,
       int troubles) {}
 
   /**
@@ -67,11 +69,7 @@ public record VoltsRoom(
       boolean over,
       String basis,
       String unknown,
-      List<String> others) {
-    public Row {
-      others = List.copyOf(others);
-    }
-  }
+      Few<String> others) {}
 
   private record Held(Feed feed, double limit) {
     double share() {
@@ -106,13 +104,10 @@ public record VoltsRoom(
       }
     }
     placed.sort(Comparator.comparingDouble((Placed one) -> -one.share()));
-    List<Row> rows = placed.stream().limit(MOST).map(Placed::row).toList();
-    List<List<Row>> chunks = new ArrayList<>();
-    for (int i = 0; i < rows.size(); i += CHUNK) {
-      chunks.add(rows.subList(i, Math.min(rows.size(), i + CHUNK)));
-    }
     return new VoltsRoom(
-        states(facts), List.copyOf(chunks), List.copyOf(unfed), placed.size() - rows.size());
+        Few.of(states(facts), MOST_STATES),
+        Few.of(placed.stream().map(Placed::row).toList(), MOST),
+        Few.of(unfed, MOST_NAMED));
   }
 
   private static Placed placed(Edge.OfElement load, List<Held> held, Map<String, Integer> numbers) {
@@ -150,7 +145,7 @@ public record VoltsRoom(
             share > 1,
             feed.basis() == Basis.GIVEN ? "" : feed.basis().word(),
             feed.unknown().map(Edge::text).orElse(""),
-            others));
+            Few.of(others, MOST_OTHERS)));
   }
 
   private static List<StateRow> states(Facts facts) {
@@ -182,20 +177,22 @@ public record VoltsRoom(
               point.state(),
               (point.brief() ? "brief" : "lasting")
                   + point.from().map(from -> ", from " + from).orElse(""),
-              List.copyOf(sources),
+              Few.of(sources, MOST_OTHERS),
               wanted.size(),
               (int) wanted.stream().filter(point::draws).count(),
-              users.stream()
-                  .filter(user -> user.element() instanceof Element.Coil && point.pulled(user))
-                  .map(Edge::text)
-                  .toList(),
+              Few.of(
+                  users.stream()
+                      .filter(user -> user.element() instanceof Element.Coil && point.pulled(user))
+                      .map(Edge::text)
+                      .toList(),
+                  MOST_NAMED),
               point.troubles().size()));
     }
     return List.copyOf(rows);
   }
 
-  /** How many loads are shown. */
-  public int count() {
-    return chunks.stream().mapToInt(List::size).sum();
+  /** The loads, in stretches that a browser lays out one by one. */
+  public List<List<Row>> stretches() {
+    return loads.stretches(STRETCH);
   }
 }

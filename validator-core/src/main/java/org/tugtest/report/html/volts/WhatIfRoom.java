@@ -9,6 +9,7 @@ import org.tugtest.facts.Facts;
 import org.tugtest.network.Edge;
 import org.tugtest.protect.Outages;
 import org.tugtest.report.html.circuits.Circuit;
+import org.tugtest.report.html.text.Few;
 
 /**
  * What is lost when one thing opens.
@@ -16,12 +17,9 @@ import org.tugtest.report.html.circuits.Circuit;
  * @param plugs each plugged pair that something hangs on
  * @param wires each set of loads that is lost together, with the wires any of which loses it
  * @param idle wires that nothing is lost with
- * @param morePlugs pairs left out
- * @param moreWires sets left out
  */
-public record WhatIfRoom(
-    List<Loss> plugs, List<Loss> wires, int idle, int morePlugs, int moreWires) {
-  private static final int MOST_LOSSES = 400;
+public record WhatIfRoom(Few<Loss> plugs, Few<Loss> wires, int idle) {
+  private static final int MOST_LOSSES = 250;
   private static final int MOST_USERS = 24;
   private static final int MOST_THINGS = 40;
 
@@ -29,11 +27,9 @@ public record WhatIfRoom(
    * A loss.
    *
    * @param by the things any of which loses it
-   * @param moreBy how many more
    * @param users what is lost
-   * @param moreUsers how many more
    */
-  public record Loss(List<String> by, int moreBy, List<User> users, int moreUsers) {}
+  public record Loss(Few<String> by, Few<User> users) {}
 
   /**
    * A load or coil.
@@ -73,23 +69,17 @@ public record WhatIfRoom(
         });
     List<Loss> wires = new ArrayList<>();
     byLoss.forEach((users, by) -> wires.add(loss(by, users, numbers)));
-    return new WhatIfRoom(
-        plugs.stream().limit(MOST_LOSSES).toList(),
-        wires.stream().limit(MOST_LOSSES).toList(),
-        idle,
-        Math.max(0, plugs.size() - MOST_LOSSES),
-        Math.max(0, wires.size() - MOST_LOSSES));
+    return new WhatIfRoom(Few.of(plugs, MOST_LOSSES), Few.of(wires, MOST_LOSSES), idle);
   }
 
   private static Loss loss(
       List<String> by, List<Edge.OfElement> users, Map<String, Integer> numbers) {
     return new Loss(
-        by.stream().limit(MOST_THINGS).toList(),
-        Math.max(0, by.size() - MOST_THINGS),
-        users.stream()
-            .limit(MOST_USERS)
-            .map(user -> new User(user.text(), numbers.getOrDefault(user.text(), 0)))
-            .toList(),
-        Math.max(0, users.size() - MOST_USERS));
+        Few.of(by, MOST_THINGS),
+        Few.of(
+            users.stream()
+                .map(user -> new User(user.text(), numbers.getOrDefault(user.text(), 0)))
+                .toList(),
+            MOST_USERS));
   }
 }

@@ -87,6 +87,6 @@ class BundlesRoomTest {
   void staysBoundedWithManyWires() {
     BundlesRoom room = room(3000, "\"sleeve\"");
     assertThat(room.drawn()).isEmpty();
-    assertThat(room.chunks().get(0).get(0).wires()).isEqualTo(3000);
+    assertThat(room.others().shown().get(0).wires()).isEqualTo(3000);
   }
 }

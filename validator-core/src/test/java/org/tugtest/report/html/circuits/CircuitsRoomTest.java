@@ -139,10 +139,10 @@ class CircuitsRoomTest {
                     + " \"source\", \"plus\": \"+\", \"minus\": \"-\", \"volts\": 12}, "
                     + loads
                     + "}}}}"));
-    assertThat(room.circuits()).hasSize(60);
+    assertThat(room.circuits()).hasSize(30);
     assertThat(room.circuits()).extracting(Circuit::load).contains("BAT.l2399");
-    assertThat(room.chunks().stream().mapToInt(List::size).sum()).isEqualTo(2000);
-    assertThat(room.more()).isEqualTo(340);
+    assertThat(room.others().shown()).hasSize(400);
+    assertThat(room.others().said()).isEqualTo("and 1,970 more");
     assertThat(room.count()).isEqualTo(2400);
   }
 }

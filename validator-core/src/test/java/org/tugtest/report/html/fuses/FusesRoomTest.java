@@ -36,20 +36,20 @@ class FusesRoomTest {
     var facts = Judged.facts(Map.of(Judged.ROOT, TWO_LAMPS));
     FusesRoom room = FusesRoom.of(facts, CircuitsRoom.of(facts).circuits());
     assertThat(room.count()).isEqualTo(2);
-    assertThat(room.empty()).containsExactly("FB.f2");
-    FusesRoom.Row f1 = room.chunks().get(0).get(0);
+    assertThat(room.empty().shown()).containsExactly("FB.f2");
+    FusesRoom.Row f1 = room.fuses().shown().get(0);
     assertThat(f1.fuse()).isEqualTo("FB.f1");
     assertThat(f1.rating()).isEqualTo("5 A");
     assertThat(f1.part()).isEqualTo("f5, blade-mini");
     // A little under 12 V / 3 ohm.
     assertThat(f1.carries()).matches("3\\.9\\d A in as drawn \\(7[89] % of its rating\\)");
     assertThat(f1.near()).isTrue();
-    assertThat(f1.users()).containsExactly(new FusesRoom.User("ONE.bulb", 1));
-    assertThat(f1.wires()).containsExactly("W2");
-    FusesRoom.Row trip = room.chunks().get(0).get(1);
+    assertThat(f1.users().shown()).containsExactly(new FusesRoom.User("ONE.bulb", 1));
+    assertThat(f1.wires().shown()).containsExactly("W2");
+    FusesRoom.Row trip = room.fuses().shown().get(1);
     assertThat(trip.rating()).isEqualTo("2 A, electronic");
     assertThat(trip.near()).isFalse();
-    assertThat(trip.users()).containsExactly(new FusesRoom.User("TWO.bulb", 2));
+    assertThat(trip.users().shown()).containsExactly(new FusesRoom.User("TWO.bulb", 2));
   }
 
   @Test

@@ -39,8 +39,8 @@ class VoltsRoomTest {
   void putsTheWorstFirstAndToldApart() {
     Facts facts = facts();
     VoltsRoom room = VoltsRoom.of(facts, CircuitsRoom.of(facts).circuits());
-    assertThat(room.unfed()).containsExactly("LOST.bulb");
-    List<VoltsRoom.Row> rows = room.chunks().get(0);
+    assertThat(room.unfed().shown()).containsExactly("LOST.bulb");
+    List<VoltsRoom.Row> rows = room.loads().shown();
     assertThat(rows).extracting(VoltsRoom.Row::load).containsExactly("FAR.bulb", "NEAR.bulb");
     VoltsRoom.Row far = rows.get(0);
     // 5 A through 5.1 m and back through 2 m of 0.5 mm2, some 40 milliohm per metre at 40 °C.
@@ -50,10 +50,11 @@ class VoltsRoomTest {
     assertThat(volts(far.supply())).isBetween(1.0, 1.2);
     assertThat(volts(far.back())).isBetween(0.35, 0.45);
     assertThat(rows.get(1).over()).isFalse();
-    assertThat(room.states()).hasSize(1);
-    assertThat(room.states().get(0).sources().get(0)).startsWith("BAT.cell gives 6 A at 11.99 V");
-    assertThat(room.states().get(0).wanted()).isEqualTo(3);
-    assertThat(room.states().get(0).working()).isEqualTo(2);
+    assertThat(room.states().shown()).hasSize(1);
+    assertThat(room.states().shown().get(0).sources().shown().get(0))
+        .startsWith("BAT.cell gives 6 A at 11.99 V");
+    assertThat(room.states().shown().get(0).wanted()).isEqualTo(3);
+    assertThat(room.states().shown().get(0).working()).isEqualTo(2);
   }
 
   private static double volts(String text) {
@@ -65,13 +66,13 @@ class VoltsRoomTest {
   void tellsWhatIsLostWhenSomethingOpens() {
     Facts facts = facts();
     WhatIfRoom room = WhatIfRoom.of(facts, CircuitsRoom.of(facts).circuits());
-    assertThat(room.plugs()).hasSize(1);
-    assertThat(room.plugs().get(0).by()).containsExactly("X1 from X2");
-    assertThat(room.plugs().get(0).users())
+    assertThat(room.plugs().shown()).hasSize(1);
+    assertThat(room.plugs().shown().get(0).by().shown()).containsExactly("X1 from X2");
+    assertThat(room.plugs().shown().get(0).users().shown())
         .extracting(WhatIfRoom.User::name)
         .containsExactly("FAR.bulb");
-    assertThat(room.wires())
-        .extracting(WhatIfRoom.Loss::by)
+    assertThat(room.wires().shown())
+        .extracting(loss -> loss.by().shown())
         .containsExactly(List.of("W1", "W2", "W3"), List.of("W4", "W5"));
   }
 
@@ -80,10 +81,9 @@ class VoltsRoomTest {
     Facts facts = SampleCar.facts();
     WhatIfRoom room = WhatIfRoom.of(facts, List.of());
     int told =
-        room.wires().stream().mapToInt(loss -> loss.by().size() + loss.moreBy()).sum()
-            + room.idle();
+        room.wires().shown().stream().mapToInt(loss -> loss.by().count()).sum() + room.idle();
     assertThat(told).isEqualTo(facts.harness().wires().size());
-    assertThat(room.wires())
-        .allMatch(loss -> loss.users().stream().allMatch(user -> user.circuit() == 0));
+    assertThat(room.wires().shown())
+        .allMatch(loss -> loss.users().shown().stream().allMatch(user -> user.circuit() == 0));
   }
 }
