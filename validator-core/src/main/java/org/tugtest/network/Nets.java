@@ -26,9 +26,9 @@ public final class Nets {
   /** The nets of a harness; near linear in its size. */
   public static Nets of(Harness harness, Wiring wiring, Network network) {
     Joined joined = new Joined(network.points().size());
-    for (Edge edge : network.edges()) {
-      if (!(edge instanceof Edge.OfElement)) {
-        joined.join(network.index(edge.a()), network.index(edge.b()));
+    for (int i = 0; i < network.edges().size(); i++) {
+      if (!(network.edges().get(i) instanceof Edge.OfElement)) {
+        joined.join(network.indexOfA(i), network.indexOfB(i));
       }
     }
     int[] netOf = joined.numbered();

@@ -28,6 +28,7 @@ public final class Network {
   private final IdentityHashMap<Edge, Integer> numbers = new IdentityHashMap<>();
   private final List<Edge.OfElement> sources = new ArrayList<>();
   private final List<Subject> unplaced = new ArrayList<>();
+  private final int[] ends;
   private final int[] firstAt;
   private final int[] edgesAt;
 
@@ -39,20 +40,24 @@ public final class Network {
       addBolted(device, wiring);
       addElements(device, harness);
     }
+    ends = new int[2 * edges.size()];
     int[] counts = new int[points.size() + 1];
-    for (Edge edge : edges) {
+    for (int i = 0; i < edges.size(); i++) {
+      Edge edge = edges.get(i);
       if (edge instanceof Edge.OfElement inside && inside.element() instanceof Element.Source) {
         sources.add(inside);
       }
-      counts[index(edge.a()) + 1]++;
-      counts[index(edge.b()) + 1]++;
+      ends[2 * i] = index(edge.a());
+      ends[2 * i + 1] = index(edge.b());
+      counts[ends[2 * i] + 1]++;
+      counts[ends[2 * i + 1] + 1]++;
     }
     Arrays.parallelPrefix(counts, Integer::sum);
     firstAt = counts.clone();
     edgesAt = new int[2 * edges.size()];
     for (int i = 0; i < edges.size(); i++) {
-      edgesAt[counts[index(edges.get(i).a())]++] = i;
-      edgesAt[counts[index(edges.get(i).b())]++] = i;
+      edgesAt[counts[ends[2 * i]]++] = i;
+      edgesAt[counts[ends[2 * i + 1]]++] = i;
     }
   }
 
@@ -79,6 +84,16 @@ public final class Network {
   /** Where an edge of this network stands in {@link #edges}; -1 for any other. */
   public int number(Edge edge) {
     return numbers.getOrDefault(edge, -1);
+  }
+
+  /** Where the point {@code a} of the edge of that number stands in {@link #points}. */
+  public int indexOfA(int edge) {
+    return ends[2 * edge];
+  }
+
+  /** Where its point {@code b} stands. */
+  public int indexOfB(int edge) {
+    return ends[2 * edge + 1];
   }
 
   /** What lies at a point. */

@@ -94,7 +94,9 @@ public final class Reach {
       Positions left = together == null ? here.left() : together.taking(here.left(), edgeNumber);
       if (left != null) {
         taken.set(edgeNumber);
-        arrive(new Arrival(network.index(edge.across(from)), edgeNumber, number, left, NONE));
+        int a = network.indexOfA(edgeNumber);
+        int there = a == here.at() ? network.indexOfB(edgeNumber) : a;
+        arrive(new Arrival(there, edgeNumber, number, left, NONE));
       }
     }
   }

@@ -78,9 +78,9 @@ public final class SourceSums {
   public static Sum greatest(
       Network network, Map<Edge.OfElement, Double> volts, Predicate<Edge.OfElement> closed) {
     Joined joined = new Joined(network.points().size());
-    for (Edge edge : network.edges()) {
-      if (conducts(edge, closed)) {
-        joined.join(network.index(edge.a()), network.index(edge.b()));
+    for (int i = 0; i < network.edges().size(); i++) {
+      if (conducts(network.edges().get(i), closed)) {
+        joined.join(network.indexOfA(i), network.indexOfB(i));
       }
     }
     Map<Integer, Integer> clusters = new TreeMap<>();

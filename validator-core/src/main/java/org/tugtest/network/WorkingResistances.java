@@ -1,6 +1,8 @@
 package org.tugtest.network;
 
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.finding.Basis;
 import org.tugtest.model.Device;
@@ -42,6 +44,7 @@ public final class WorkingResistances {
   private final Fitting fitting;
   private final WireLengths lengths;
   private final StandardOhms standard;
+  private final Map<Edge.OfWire, Laid> known = new ConcurrentHashMap<>();
 
   /** The resistances of a harness, with these lengths of its wires. */
   public WorkingResistances(Harness harness, Fitting fitting, WireLengths lengths) {
@@ -129,9 +132,24 @@ public final class WorkingResistances {
             : figure);
   }
 
+  /**
+   * A wire in its place.
+   *
+   * @param conductor at 20 °C, in ohms
+   * @param whole the same with what is at its ends
+   */
+  private record Laid(Resistance conductor, Resistance whole) {}
+
+  /** Only the conductor changes with the temperature; all else is told once. */
   private Resistance wire(Edge.OfWire edge, double celsius) {
+    Laid laid = known.computeIfAbsent(edge, this::laid);
+    double warmer = laid.conductor().ohms() * (Copper.factor(celsius) - 1);
+    return warmer == 0 ? laid.whole() : laid.whole().plus(warmer, laid.conductor().basis());
+  }
+
+  private Laid laid(Edge.OfWire edge) {
     Wire wire = edge.wire();
-    Optional<Cited> conductor = conductorMilliohm(wire, celsius);
+    Optional<Cited> conductor = conductorMilliohm(wire, Copper.REFERENCE_C);
     boolean length = lengths.of(wire).isPresent();
     boolean size = milliohmPerM(wire).isPresent();
     String missing =
@@ -140,8 +158,8 @@ public final class WorkingResistances {
         conductor
             .map(milliohm -> Resistance.of(milliohm.value() * MILLI, milliohm.basis()))
             .orElse(new Resistance(0, Basis.GIVEN, missing));
-    sum = atEnd(sum, edge.a(), new WireEnd(wire, true));
-    return atEnd(sum, edge.b(), new WireEnd(wire, false));
+    Resistance oneEnd = atEnd(sum, edge.a(), new WireEnd(wire, true));
+    return new Laid(sum, atEnd(oneEnd, edge.b(), new WireEnd(wire, false)));
   }
 
   private Resistance atEnd(Resistance sum, Point at, WireEnd end) {

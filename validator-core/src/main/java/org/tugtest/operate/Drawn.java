@@ -62,7 +62,9 @@ final class Drawn {
         coils.put(inside.text(), i);
       }
     }
-    edges.forEach(this::add);
+    for (int i = 0; i < edges.size(); i++) {
+      add(edges.get(i), network.indexOfA(i), network.indexOfB(i));
+    }
   }
 
   Circuit circuit() {
@@ -74,9 +76,7 @@ final class Drawn {
     return figures;
   }
 
-  private void add(Edge edge) {
-    int a = network.index(edge.a());
-    int b = network.index(edge.b());
+  private void add(Edge edge, int a, int b) {
     if (!(edge instanceof Edge.OfElement inside)) {
       double celsius =
           edge instanceof Edge.OfWire wire ? temperature.celsius(wire.wire()) : Double.NaN;

@@ -85,8 +85,7 @@ final class FaultParts {
   }
 
   private void join(Joined joined, int number, int offset) {
-    Edge edge = network.edges().get(number);
-    joined.join(offset + network.index(edge.a()), offset + network.index(edge.b()));
+    joined.join(offset + network.indexOfA(number), offset + network.indexOfB(number));
   }
 
   /** Of sources in a row the minus of one is on the feed side of another: there the sides meet. */

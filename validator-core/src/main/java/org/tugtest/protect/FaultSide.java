@@ -39,7 +39,7 @@ final class FaultSide {
           || inside.element() instanceof Element.Fuse
           || inside.element() instanceof Element.Link) {
         kept.add(number);
-        metal.join(network.index(edge.a()), network.index(edge.b()));
+        metal.join(network.indexOfA(number), network.indexOfB(number));
       } else if (inside.element() instanceof Element.Contact
           || inside.element() instanceof Element.Diode) {
         choices.add(number);
@@ -47,9 +47,8 @@ final class FaultSide {
     }
     choices.sort((one, other) -> Boolean.compare(first.contains(other), first.contains(one)));
     for (int number : choices) {
-      Edge edge = network.edges().get(number);
-      int a = network.index(edge.a());
-      int b = network.index(edge.b());
+      int a = network.indexOfA(number);
+      int b = network.indexOfB(number);
       boolean leadsOn = metal.find(a) != metal.find(b);
       (leadsOn ? kept : leftOut).add(number);
       metal.join(a, b);

@@ -8,7 +8,8 @@ public final class Copper {
    */
   public static final double ALPHA_20 = 0.00393;
 
-  private static final double REFERENCE_C = 20;
+  /** The temperature for which resistances are given, in degrees Celsius. */
+  public static final double REFERENCE_C = 20;
 
   private Copper() {}
 

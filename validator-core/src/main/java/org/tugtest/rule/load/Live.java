@@ -2,12 +2,11 @@ package org.tugtest.rule.load;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashSet;
 import java.util.List;
-import org.jgrapht.alg.util.UnionFind;
 import org.tugtest.facts.Facts;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
+import org.tugtest.network.Joined;
 import org.tugtest.network.Network;
 import org.tugtest.network.Point;
 import org.tugtest.network.Reach;
@@ -22,7 +21,7 @@ final class Live {
   private final Network network;
   private final Reach plus;
   private final Reach minus;
-  private final UnionFind<Point> joined;
+  private final Joined joined;
 
   private Live(Facts facts, OperatingPoint state) {
     this.state = state;
@@ -37,10 +36,10 @@ final class Live {
     }
     this.plus = Reach.from(network, from, (edge, at) -> passes(edge, at.equals(edge.a())));
     this.minus = Reach.from(network, back, (edge, at) -> passes(edge, at.equals(edge.b())));
-    this.joined = new UnionFind<>(new LinkedHashSet<>(network.points()));
-    for (Edge edge : network.edges()) {
-      if (passes(edge, true)) {
-        joined.union(edge.a(), edge.b());
+    this.joined = new Joined(network.points().size());
+    for (int i = 0; i < network.edges().size(); i++) {
+      if (passes(network.edges().get(i), true)) {
+        joined.join(network.indexOfA(i), network.indexOfB(i));
       }
     }
   }
@@ -105,7 +104,7 @@ final class Live {
 
   /** What all points that are joined to this one have in common. */
   Point group(Point point) {
-    return joined.find(point);
+    return network.points().get(joined.find(network.index(point)));
   }
 
   /** Whether any cavity among {@code others} is joined to a point. */

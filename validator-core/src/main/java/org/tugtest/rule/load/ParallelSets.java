@@ -38,9 +38,9 @@ final class ParallelSets {
     this.state = state;
     this.edges = network.edges();
     Joined joined = new Joined(network.points().size());
-    for (Edge edge : edges) {
-      if (isMetal(edge)) {
-        joined.join(network.index(edge.a()), network.index(edge.b()));
+    for (int i = 0; i < edges.size(); i++) {
+      if (isMetal(edges.get(i))) {
+        joined.join(network.indexOfA(i), network.indexOfB(i));
       }
     }
     int count = edges.size();
@@ -53,8 +53,8 @@ final class ParallelSets {
     }
     for (int i = 0; i < count; i++) {
       Edge edge = edges.get(i);
-      from[i] = joined.find(network.index(edge.a()));
-      to[i] = joined.find(network.index(edge.b()));
+      from[i] = joined.find(network.indexOfA(i));
+      to[i] = joined.find(network.indexOfB(i));
       passive[i] = isPassive(edge);
       gone[i] = from[i] == to[i] || !state.conducts(edge);
       if (!gone[i]) {
