@@ -72,6 +72,7 @@ import org.tugtest.rule.load.SupplyCollapses;
 import org.tugtest.rule.load.SwitchOverloaded;
 import org.tugtest.rule.load.VoltageDropExcessive;
 import org.tugtest.rule.load.VoltsUnderLeast;
+import org.tugtest.rule.load.WireOverheats;
 import org.tugtest.rule.protection.DiodeAcrossSupply;
 import org.tugtest.rule.protection.FuseBreakingCapacityLow;
 import org.tugtest.rule.protection.FuseDoesNotClear;
@@ -174,6 +175,7 @@ public final class RuleCatalog {
             new IsolatorInReturn(),
             new IsolatorLeavesLoadDump(),
             new GaugeUnderLoad(),
+            new WireOverheats(),
             new LoadUnfed(),
             new LoadWithoutReturn(),
             new VoltsUnderLeast(),

@@ -27,6 +27,7 @@ import org.tugtest.table.Cited;
  */
 public final class LoomSections {
   private final List<Section> sections = new ArrayList<>();
+  private final List<Bundle> laid = new ArrayList<>();
   private final Map<String, List<Stretch>> byWire = new HashMap<>();
   private final Map<String, Optional<WireForm>> forms = new HashMap<>();
   private final Harness harness;
@@ -87,6 +88,7 @@ public final class LoomSections {
     }
     Cited air = bundles.surroundings().ofSegment(segment).ambientC();
     sections.add(new Section(where, conductors, unsized, envelope, air));
+    laid.add(bundle);
   }
 
   private Set<String> wiresOf(String id) {
@@ -152,6 +154,14 @@ public final class LoomSections {
   /** The section of a stretch. */
   public Section at(Stretch stretch) {
     return sections.get(stretch.section());
+  }
+
+  /**
+   * The bundle that a section is; empty for a free end. Its circles come before the wires without
+   * one among the conductors.
+   */
+  Optional<Bundle> bundle(int section) {
+    return section < laid.size() ? Optional.of(laid.get(section)) : Optional.empty();
   }
 
   /** By which sections a wire runs; none when its size is not known. */

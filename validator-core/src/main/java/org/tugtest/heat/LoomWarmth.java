@@ -1,5 +1,6 @@
 package org.tugtest.heat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,12 +17,17 @@ public final class LoomWarmth {
     this.heats = heats;
     this.risen = new double[heats.length];
     for (int i = 0; i < risen.length; i++) {
-      double hottest = sections.all().get(i).ambientC().value();
-      for (int k = 0; k < amps[i].length; k++) {
-        hottest = amps[i][k] == 0 ? hottest : Math.max(hottest, heats[i].celsius().get(k));
-      }
-      risen[i] = heats[i].steady() ? Math.max(0, heats[i].hottestC() - hottest) : 0;
+      risen[i] = risen(heats[i], amps[i], sections.all().get(i).ambientC().value());
     }
+  }
+
+  /** By how much a bundle is hotter than the hottest of its wires, by its greatest heat. */
+  private static double risen(BundleHeat heat, double[] amps, double airC) {
+    double hottest = airC;
+    for (int k = 0; k < amps.length; k++) {
+      hottest = amps[k] == 0 ? hottest : Math.max(hottest, heat.celsius().get(k));
+    }
+    return heat.steady() ? Math.max(0, heat.hottestC() - hottest) : 0;
   }
 
   /**
@@ -42,6 +48,41 @@ public final class LoomWarmth {
     return amps[section];
   }
 
+  /** What flows through one conductor of a section, to a tenth of a milliampere. */
+  public double amps(LoomSections.Stretch stretch) {
+    return amps[stretch.section()][stretch.place()];
+  }
+
+  /** The heat of a section as if no covering were round it. */
+  BundleHeat bare(int section) {
+    Section its = sections.all().get(section);
+    return its.enclosed()
+        ? its.with(amps[section], Envelope.BARE, new FreeAirAmps()).heat()
+        : heats[section];
+  }
+
+  /** How many wires of a section count as hot; over 20 the published chart ends. */
+  public double counted(int section) {
+    Section its = sections.all().get(section);
+    return its.with(amps[section], its.envelope(), new FreeAirAmps()).counted();
+  }
+
+  /** What each conductor of a section makes of the heat in it, 0 to 1, in their order. */
+  public List<Double> shares(int section) {
+    Section its = sections.all().get(section);
+    List<Double> watts = new ArrayList<>();
+    double sum = 0;
+    for (int i = 0; i < amps[section].length; i++) {
+      Insulated wire = its.conductors().get(i).form().insulated();
+      double celsius = heats[section].celsius().get(i);
+      double makes = amps[section][i] * amps[section][i] * wire.ohmPerM(celsius);
+      watts.add(makes);
+      sum += makes;
+    }
+    double all = sum;
+    return watts.stream().map(one -> all > 0 ? one / all : 0).toList();
+  }
+
   /** The heat of a section. */
   public BundleHeat of(int section) {
     return heats[section];
@@ -53,9 +94,20 @@ public final class LoomWarmth {
    * that carries nothing is no hotter than the hottest that does.
    */
   public double judgedC(LoomSections.Stretch stretch) {
-    BundleHeat heat = heats[stretch.section()];
+    return judged(heats[stretch.section()], stretch, risen[stretch.section()]);
+  }
+
+  /** The same as if no covering were round it. */
+  public double judgedBareC(LoomSections.Stretch stretch) {
+    int section = stretch.section();
+    BundleHeat heat = bare(section);
+    double air = sections.all().get(section).ambientC().value();
+    return judged(heat, stretch, risen(heat, amps[section], air));
+  }
+
+  private static double judged(BundleHeat heat, LoomSections.Stretch stretch, double risen) {
     double own = heat.celsius().get(stretch.place());
-    return heat.steady() ? Math.min(heat.hottestC(), own + risen[stretch.section()]) : own;
+    return heat.steady() ? Math.min(heat.hottestC(), own + risen) : own;
   }
 
   /** The hottest piece of a wire; the first of equal ones; empty when its size is not known. */

@@ -89,6 +89,12 @@ public final class ShrunkBundle {
     return limitC;
   }
 
+  /** How many of its wires count as hot: σ + 1 − σ/N, at most N. */
+  double counted() {
+    Hot hot = new Hot();
+    return hot.sum == 0 ? 0 : hot.grown * hot.sum / greatest;
+  }
+
   /** How warm it becomes for good. */
   public BundleHeat heat() {
     if (!(limitC > airC)) {

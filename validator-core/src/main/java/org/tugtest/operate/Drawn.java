@@ -25,35 +25,46 @@ final class Drawn {
   private static final double PULL_IN = 0.6;
   private static final double DROP_OUT = 0.15;
   private static final double FLOOR = 0.5;
+
+  /** What a load takes of which nothing is said, where something has to be assumed. */
+  private static final double ASSUMED_A = 1;
+
+  private static final String UNKNOWN = "what it draws";
+
+  /** What the loads take. */
+  enum Draws {
+    /** What they take while they do. */
+    WHILE_ON,
+    /** Their mean, where they draw only a share of the time. */
+    MEAN,
+    /** As while on, and something where the files say nothing. */
+    ASSUMED
+  }
+
   private final Harness harness;
   private final Network network;
   private final WorkingResistances resistances;
   private final ConductorTemperature temperature;
   private final Intent intent;
-  private final boolean mean;
+  private final Draws draws;
   private final Map<String, Integer> coils = new HashMap<>();
   private final List<Branch> branches = new ArrayList<>();
   private final List<Resistance> figures = new ArrayList<>();
 
-  /**
-   * Draws the circuit.
-   *
-   * @param mean whether loads that draw only a share of the time draw their mean, not what they
-   *     draw while they do
-   */
+  /** Draws the circuit. */
   Drawn(
       Harness harness,
       Network network,
       WorkingResistances resistances,
       ConductorTemperature temperature,
       Intent intent,
-      boolean mean) {
+      Draws draws) {
     this.harness = harness;
     this.network = network;
     this.resistances = resistances;
     this.temperature = temperature;
     this.intent = intent;
-    this.mean = mean;
+    this.draws = draws;
     List<Edge> edges = network.edges();
     for (int i = 0; i < edges.size(); i++) {
       if (edges.get(i) instanceof Edge.OfElement inside
@@ -141,7 +152,7 @@ final class Drawn {
     double nominal = harness.defaults().nominalV();
     double floor = some(load.minV()) ? load.minV() : FLOOR * nominal;
     Double watts = load.watts();
-    double share = mean ? load.dutyPercent() / 100 : 1;
+    double share = draws == Draws.MEAN ? load.dutyPercent() / 100 : 1;
     if (!(share > 0)) {
       open(a, b, "");
     } else if (some(load.ohms())) {
@@ -155,9 +166,16 @@ final class Drawn {
       add(new Branch.Load(a, b, share * watts, true, floor), Basis.GIVEN, "");
     } else if (load.amps() != null && load.amps() >= 0) {
       add(new Branch.Load(a, b, share * load.amps(), false, floor), Basis.GIVEN, "");
+    } else if (draws == Draws.ASSUMED) {
+      add(new Branch.Load(a, b, ASSUMED_A, false, floor), Basis.GIVEN, UNKNOWN);
     } else {
-      open(a, b, "what it draws");
+      open(a, b, UNKNOWN);
     }
+  }
+
+  /** Whether some load gives nothing to draw by. */
+  boolean lacksDraws() {
+    return figures.stream().anyMatch(figure -> figure.missing().equals(UNKNOWN));
   }
 
   private void addCoil(Element.Coil coil, int a, int b) {

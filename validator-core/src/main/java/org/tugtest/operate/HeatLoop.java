@@ -1,5 +1,6 @@
 package org.tugtest.operate;
 
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,7 @@ final class HeatLoop {
   private static final double LEAST_STEP = 1.0 / 32;
   private static final double SHRINKS = 0.7;
   private static final double WHOLE = 100;
+  private static final double SOME_AMPS = 1e-6;
   private final Harness harness;
   private final Network network;
   private final WorkingResistances resistances;
@@ -43,6 +45,7 @@ final class HeatLoop {
    *     all draw all the time
    * @param warmth what its currents lead to; null where the circuit has no steady answer
    * @param settled whether nothing moved any more
+   * @param unknown edges whose current depends on loads of which nothing says what they draw
    */
   record Outcome(
       Drawn drawn,
@@ -50,7 +53,8 @@ final class HeatLoop {
       Solution solution,
       @Nullable Solution mean,
       @Nullable LoomWarmth warmth,
-      boolean settled) {}
+      boolean settled,
+      BitSet unknown) {}
 
   HeatLoop(
       Harness harness,
@@ -82,16 +86,19 @@ final class HeatLoop {
     for (int round = 1; ; round++) {
       Map<String, Double> now = used;
       ConductorTemperature temperature = wire -> now.getOrDefault(wire.id(), air.celsius(wire));
-      Drawn drawn = new Drawn(harness, network, resistances, temperature, intent, false);
+      Drawn drawn =
+          new Drawn(harness, network, resistances, temperature, intent, Drawn.Draws.WHILE_ON);
       Solution solution = Solver.solve(drawn.circuit(), pulled);
       if (!steady(solution)) {
-        return new Outcome(drawn, temperature, solution, null, null, true);
+        return new Outcome(drawn, temperature, solution, null, null, true, new BitSet());
       }
       Solution mean = mean(intent, temperature, solution);
       warmth = heat.at(wire -> heatAmps(wire, solution, mean), warmth);
       double moved = moved(used, warmth);
       if (moved < SETTLED_K || round == MOST_ROUNDS) {
-        return new Outcome(drawn, temperature, solution, mean, warmth, moved < SETTLED_K);
+        BitSet unknown = unknown(intent, temperature, drawn, solution);
+        boolean settled = moved < SETTLED_K;
+        return new Outcome(drawn, temperature, solution, mean, warmth, settled, unknown);
       }
       step = moved > SHRINKS * last ? Math.max(LEAST_STEP, step / 2) : step;
       last = moved;
@@ -137,8 +144,23 @@ final class HeatLoop {
     if (!some) {
       return null;
     }
-    Drawn drawn = new Drawn(harness, network, resistances, temperature, intent, true);
+    Drawn drawn = new Drawn(harness, network, resistances, temperature, intent, Drawn.Draws.MEAN);
     return Solver.solve(drawn.circuit(), solution.allPulled());
+  }
+
+  /** The edges through which something else flows when those loads draw an ampere. */
+  private BitSet unknown(
+      Intent intent, ConductorTemperature temperature, Drawn drawn, Solution solution) {
+    BitSet unknown = new BitSet();
+    if (drawn.lacksDraws()) {
+      Drawn more =
+          new Drawn(harness, network, resistances, temperature, intent, Drawn.Draws.ASSUMED);
+      Solution assumed = Solver.solve(more.circuit(), solution.allPulled());
+      for (int i = 0; i < network.edges().size(); i++) {
+        unknown.set(i, Math.abs(assumed.amps(i) - solution.amps(i)) > SOME_AMPS);
+      }
+    }
+    return unknown;
   }
 
   private double heatAmps(String wire, Solution solution, @Nullable Solution mean) {

@@ -59,7 +59,7 @@ public final class Operating {
       List<Integer> pulled = before == null ? null : before.solution().allPulled();
       OperatingPoint point;
       if (loop == null || (state != null && state.brief())) {
-        Drawn drawn = new Drawn(harness, network, resistances, air, intent, false);
+        Drawn drawn = new Drawn(harness, network, resistances, air, intent, Drawn.Draws.WHILE_ON);
         Solution solution = Solver.solve(drawn.circuit(), pulled);
         point = new OperatingPoint(state, network, intent, drawn.figures(), solution, air, null);
       } else {

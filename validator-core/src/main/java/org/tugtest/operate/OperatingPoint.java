@@ -130,6 +130,14 @@ public final class OperatingPoint {
     return HeatLoop.heatAmps(number(edge), solution, heat == null ? null : heat.mean());
   }
 
+  /**
+   * Whether the current through an edge is known in a lasting state: no load that it feeds leaves
+   * open what it draws.
+   */
+  public boolean ampsKnown(Edge edge) {
+    return heat == null || !heat.unknown().get(number(edge));
+  }
+
   /** The mean current through an edge over the times that its loads draw and do not draw. */
   public double meanAmps(Edge edge) {
     Solution mean = heat == null ? null : heat.mean();
