@@ -35,6 +35,7 @@ import org.tugtest.route.Routes;
 import org.tugtest.route.Surroundings;
 import org.tugtest.route.Totals;
 import org.tugtest.route.TotalsCount;
+import org.tugtest.route.Transitions;
 import org.tugtest.text.JsonPointer;
 import org.tugtest.text.NaturalOrder;
 import org.tugtest.text.Places;
@@ -74,6 +75,7 @@ public final class Facts {
     final Lazy<Bundles> bundles;
     final Lazy<WorkingResistances> resistances;
     final Lazy<Totals> totals;
+    final Lazy<Transitions> transitions;
     final Lazy<LoomSections> sections;
     final Lazy<Operating> operating;
     final Lazy<Protection> protection;
@@ -114,6 +116,7 @@ public final class Facts {
               () ->
                   LoomSections.of(
                       harness, new WireForms(harness), wiring.get(), routes.get(), bundles.get()));
+      transitions = new Lazy<>(() -> Transitions.of(harness, bundles.get()));
       operating =
           new Lazy<>(
               () ->
@@ -324,6 +327,11 @@ public final class Facts {
   /** Metres and grams of all that the looms are made of. */
   public Totals totals() {
     return computed.totals.get();
+  }
+
+  /** Where coverings meet at a node, the steps in diameter and what goes over them. */
+  public Transitions transitions() {
+    return computed.transitions.get();
   }
 
   /** How long the wires are: as built, else as cut, else as routed. */

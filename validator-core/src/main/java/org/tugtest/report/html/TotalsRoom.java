@@ -1,21 +1,25 @@
 package org.tugtest.report.html;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.tugtest.facts.Facts;
 import org.tugtest.model.Harness;
 import org.tugtest.model.Loom;
 import org.tugtest.network.Point;
 import org.tugtest.network.WireEnd;
 import org.tugtest.report.html.text.Few;
+import org.tugtest.report.html.totals.PartTotals;
 import org.tugtest.text.NaturalOrder;
 
 /**
- * Counts of what is there.
+ * What is there: counts, metres and grams.
  *
+ * @param parts metres and grams
  * @param looms what each loom has, the loose things last
  * @param connectors what is used and free in each connector
  * @param cavityEnds wire ends in cavities
@@ -27,6 +31,7 @@ import org.tugtest.text.NaturalOrder;
  * @param free those of them without a wire
  */
 record TotalsRoom(
+    PartTotals parts,
     Few<LoomRow> looms,
     Few<ConnectorRow> connectors,
     int devices,
@@ -74,6 +79,7 @@ record TotalsRoom(
         faces.faces().stream().map(face -> connector(face, faces)).toList();
     List<ConnectorRow> known = connectors.stream().filter(ConnectorRow::known).toList();
     return new TotalsRoom(
+        PartTotals.of(facts),
         Few.of(looms(facts.harness(), faces), MOST_LOOMS),
         Few.of(connectors, MOST_CONNECTORS),
         facts.harness().devices().size(),
@@ -96,17 +102,15 @@ record TotalsRoom(
     harness.splices().values().forEach(splice -> count(counts, splice.loom(), 2));
     List<LoomRow> rows = new ArrayList<>();
     counts.forEach((id, n) -> rows.add(row(id, harness.looms().get(id), n)));
-    rows.sort(java.util.Comparator.comparing(row -> row.id().isEmpty()));
+    rows.sort(Comparator.comparing(row -> row.id().isEmpty()));
     return List.copyOf(rows);
   }
 
-  private static void count(
-      Map<String, int[]> counts, @org.jspecify.annotations.Nullable String loom, int what) {
+  private static void count(Map<String, int[]> counts, @Nullable String loom, int what) {
     counts.computeIfAbsent(Objects.requireNonNullElse(loom, ""), none -> new int[3])[what]++;
   }
 
-  private static LoomRow row(
-      String id, @org.jspecify.annotations.Nullable Loom loom, int[] counts) {
+  private static LoomRow row(String id, @Nullable Loom loom, int[] counts) {
     return new LoomRow(
         id,
         loom == null || loom.title() == null ? "" : loom.title(),

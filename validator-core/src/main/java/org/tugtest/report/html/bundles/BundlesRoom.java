@@ -23,8 +23,9 @@ import org.tugtest.route.Strand;
  *
  * @param drawn sections with a picture
  * @param others those without
+ * @param joints nodes where coverings meet
  */
-public record BundlesRoom(List<Section> drawn, Few<Section> others) {
+public record BundlesRoom(List<Section> drawn, Few<Section> others, Few<Joint> joints) {
   private static final int MOST_OTHERS = 400;
   private static final int MOST_PICTURES = 60;
   private static final int MOST_CIRCLES = 2500;
@@ -55,8 +56,8 @@ public record BundlesRoom(List<Section> drawn, Few<Section> others) {
     return new BundlesRoom(
         List.copyOf(drawn),
         new Few<>(
-            few.shown().stream().map(bundle -> section(facts, bundle, false)).toList(),
-            few.more()));
+            few.shown().stream().map(bundle -> section(facts, bundle, false)).toList(), few.more()),
+        Joint.all(facts));
   }
 
   /** How many sections there are. */
