@@ -26,8 +26,10 @@ final class TableMarkup {
     if (table.ticked()) {
       html.raw("<th scope=\"col\" class=\"tick\">Done</th>");
     }
-    for (Column column : table.columns()) {
-      if (column.printed()) {
+    boolean[] printed = printed(table);
+    for (int i = 0; i < printed.length; i++) {
+      if (printed[i]) {
+        Column column = table.columns().get(i);
         html.raw("<th scope=\"col\"" + style(column) + ">").text(column.title());
         if (!column.unit().isEmpty()) {
           html.raw(" <small>").text(column.unit()).raw("</small>");
@@ -40,7 +42,7 @@ final class TableMarkup {
       html.raw("<tr>").raw(table.ticked() ? "<td class=\"tick\"><span></span></td>" : "");
       boolean first = true;
       for (int i = 0; i < row.size(); i++) {
-        if (table.columns().get(i).printed()) {
+        if (printed[i]) {
           cell(html, table.columns().get(i), row.get(i), first);
           first = false;
         }
@@ -48,6 +50,20 @@ final class TableMarkup {
       html.raw("</tr>\n");
     }
     html.raw("</tbody>\n</table>\n</div>\n</section>\n");
+  }
+
+  /** Which columns are printed; one in which no row says anything is not, unless it is room. */
+  private static boolean[] printed(Table table) {
+    boolean[] printed = new boolean[table.columns().size()];
+    for (int i = 0; i < printed.length; i++) {
+      Column column = table.columns().get(i);
+      int at = i;
+      printed[i] =
+          column.where() == Column.Where.PAPER
+              || (column.printed()
+                  && table.rows().stream().anyMatch(row -> !row.get(at).isEmpty()));
+    }
+    return printed;
   }
 
   private static String style(Column column) {
@@ -60,7 +76,7 @@ final class TableMarkup {
     html.raw(cell.known() ? style(column) : " class=\"unknown\"").raw(">");
     Swatch swatch = cell.swatch();
     if (swatch != null) {
-      html.swatch(swatch);
+      html.raw("<span class=\"whole\">").swatch(swatch).raw("</span>");
     } else {
       html.text(cell.text());
     }

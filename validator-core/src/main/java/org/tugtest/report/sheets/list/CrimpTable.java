@@ -1,0 +1,164 @@
+package org.tugtest.report.sheets.list;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.tugtest.facts.Facts;
+import org.tugtest.model.Wire;
+import org.tugtest.model.WirePart;
+import org.tugtest.network.Point;
+import org.tugtest.network.WireEnd;
+import org.tugtest.report.HarnessReport;
+import org.tugtest.report.sheets.Cell;
+import org.tugtest.report.sheets.Column;
+import org.tugtest.report.sheets.Document;
+import org.tugtest.report.sheets.DocumentMaker;
+import org.tugtest.report.sheets.Scope;
+import org.tugtest.report.sheets.Sheet;
+import org.tugtest.report.sheets.Table;
+import org.tugtest.table.PullForceTable;
+import org.tugtest.text.NaturalOrder;
+
+/** What is stripped, sealed and crimped at each end, and one line for each set-up of the press. */
+public final class CrimpTable implements DocumentMaker {
+  private static final List<Column> SETUPS =
+      List.of(
+          Column.text("terminal", "Terminal"),
+          Column.text("part", "Wire"),
+          Column.text("size", "Size"),
+          Column.number("ends", "Ends", ""),
+          Column.number("strip_mm", "Strip", "mm"),
+          Column.number("pull_n", "Holds at least", "N"),
+          Column.text("pull_as", "Force as for"),
+          Column.text("tool", "Tool, die").onPaper(),
+          Column.text("height", "Height, mm").onPaper(),
+          Column.text("width", "Width, mm").onPaper(),
+          Column.text("pulled", "Pulled, N").onPaper());
+  private static final List<Column> ENDS =
+      List.of(
+          Column.text("at", "At"),
+          Column.text("wire", "Wire"),
+          Column.text("colour", "Colour"),
+          Column.text("size", "Size"),
+          Column.text("seal", "Seal"),
+          Column.number("strip_mm", "Strip", "mm"),
+          Column.text("terminal", "Terminal"));
+
+  @Override
+  public List<Document> of(HarnessReport harness) {
+    Facts facts = harness.facts();
+    List<Document> sheets = new ArrayList<>();
+    for (Scope scope : Scope.parts(facts.harness())) {
+      Map<Point, List<WireEnd>> ends = new TreeMap<>();
+      for (Wire wire : LoomParts.wires(facts.harness(), scope)) {
+        for (WireEnd end : List.of(new WireEnd(wire, true), new WireEnd(wire, false))) {
+          facts
+              .wiring()
+              .pointOf(end.ref())
+              .filter(point -> point.kind() != Point.Kind.SPLICE)
+              .ifPresent(point -> ends.computeIfAbsent(point, p -> new ArrayList<>()).add(end));
+        }
+      }
+      if (!ends.isEmpty()) {
+        sheets.add(new Maker(facts).sheet(scope, ends));
+      }
+    }
+    return sheets;
+  }
+
+  private static final class Maker {
+    private final Facts facts;
+    private final WireCells cells;
+    private final EndCells ends;
+
+    Maker(Facts facts) {
+      this.facts = facts;
+      cells = new WireCells(facts);
+      ends = new EndCells(facts);
+    }
+
+    Sheet sheet(Scope scope, Map<Point, List<WireEnd>> all) {
+      Map<String, List<WireEnd>> setups = new TreeMap<>(NaturalOrder.NATURAL);
+      List<List<Cell>> rows = new ArrayList<>();
+      all.values().stream()
+          .flatMap(List::stream)
+          .forEach(
+              end -> {
+                rows.add(row(end));
+                String key =
+                    ends.terminal(end).value()
+                        + "\n"
+                        + cells.kind(end.wire())
+                        + "\n"
+                        + ends.strip(end).value();
+                setups.computeIfAbsent(key, k -> new ArrayList<>()).add(end);
+              });
+      return Sheet.titled(scope, "crimps", "Crimp, strip and seal table")
+          .purpose("What is stripped, sealed and crimped at each end, and what a sample holds.")
+          .note(
+              "Holds at least: a terminal maker's public crimping specifications 114-2157 rev G"
+                  + " figure 7 and 114-2161 rev F figure 4, commercial figures; pulled straight,"
+                  + " 25.4 mm a minute, held for a minute, without the insulation grip. For a size"
+                  + " in mm² it is the figure of the gauge below it. The terminal's own data go"
+                  + " before it.")
+          .note(
+              "The files name no tool and no crimp height: take them from the terminal maker's"
+                  + " sheet and write down what you measure. Push the seal on before the crimp.")
+          .landscape()
+          .signed()
+          .add(
+              Table.of(SETUPS, setups.values().stream().map(this::setup).toList(), "")
+                  .captioned("Set-ups: crimp and pull a sample of each first")
+                  .inCsv("setups")
+                  .withTicks())
+          .add(Table.of(ENDS, rows, "").captioned("Ends, connector by connector").withTicks())
+          .build();
+    }
+
+    private List<Cell> setup(List<WireEnd> its) {
+      WireEnd end = its.get(0);
+      Optional<PullForceTable.Force> force = force(end.wire());
+      return List.of(
+          ends.terminal(end),
+          cells.part(end.wire()),
+          cells.size(end.wire()),
+          Cell.count(its.size()),
+          ends.strip(end),
+          force
+              .map(one -> Cell.number(one.newton().value(), 1))
+              .orElse(Cell.unknown("no such size in the table")),
+          Cell.text(force.map(one -> "AWG " + one.awg()).orElse("")),
+          Cell.EMPTY,
+          Cell.EMPTY,
+          Cell.EMPTY,
+          Cell.EMPTY);
+    }
+
+    /** By its gauge where it has one, else by its area. */
+    private Optional<PullForceTable.Force> force(Wire wire) {
+      WirePart part = wire.part() == null ? null : facts.harness().parts().wires().get(wire.part());
+      boolean byArea = part == null ? wire.areaMm2() != null : part.areaMm2() != null;
+      String awg = part == null ? wire.awg() : part.awg();
+      return byArea || awg == null
+          ? facts
+              .fitting()
+              .sizes()
+              .areaMm2(wire)
+              .flatMap(area -> PullForceTable.ofArea(area.value()))
+          : PullForceTable.ofGauge(awg);
+    }
+
+    private List<Cell> row(WireEnd end) {
+      return List.of(
+          ends.place(end),
+          cells.id(end.wire()).over(""),
+          cells.colour(end.wire()),
+          cells.size(end.wire()),
+          ends.seal(end),
+          ends.strip(end),
+          ends.terminal(end));
+    }
+  }
+}

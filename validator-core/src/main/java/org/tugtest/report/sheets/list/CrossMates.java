@@ -1,0 +1,57 @@
+package org.tugtest.report.sheets.list;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tugtest.check.CheckedFinding;
+import org.tugtest.report.HarnessReport;
+import org.tugtest.report.sheets.Document;
+import org.tugtest.report.sheets.DocumentMaker;
+import org.tugtest.report.sheets.Scope;
+import org.tugtest.report.sheets.Sheet;
+import org.tugtest.report.sheets.Words;
+import org.tugtest.rule.Coverage;
+
+/** What each pin would meet if plugs that can be exchanged were exchanged. */
+public final class CrossMates implements DocumentMaker {
+  private static final String RULE = "cross-mating-possible";
+
+  @Override
+  public List<Document> of(HarnessReport harness) {
+    List<CheckedFinding> found =
+        harness.result().findings().stream()
+            .filter(checked -> checked.finding().rule().equals(RULE))
+            .toList();
+    Coverage coverage =
+        harness.result().coverage().stream()
+            .filter(cover -> cover.rule().equals(RULE))
+            .findFirst()
+            .orElse(null);
+    if (coverage == null || harness.facts().wiring().connectors().isEmpty()) {
+      return List.of();
+    }
+    Sheet.Builder sheet =
+        Sheet.titled(Scope.WHOLE, "cross-mates", "Cross-mate study")
+            .purpose("What each pin would meet if plugs that can be exchanged were exchanged.")
+            .note(
+                "Looked at are connectors of one housing within reach of each other, as the rule "
+                    + RULE
+                    + " takes them.");
+    int unknown = coverage.notJudged();
+    if (unknown > 0) {
+      sheet.note(
+          unknown
+              + (unknown == 1 ? " connector is" : " connectors are")
+              + " left out: housing or place is not known.");
+    }
+    if (found.isEmpty()) {
+      sheet.note("No two connectors can be exchanged, as far as housings and places are known.");
+    }
+    for (CheckedFinding checked : found) {
+      List<String> lines = new ArrayList<>();
+      checked.finding().details().forEach(line -> lines.add(line.strip()));
+      String waived = checked.waived() ? " (accepted by a waiver)" : "";
+      sheet.add(new Words(checked.finding().message() + waived, false, lines));
+    }
+    return List.of(sheet.build());
+  }
+}

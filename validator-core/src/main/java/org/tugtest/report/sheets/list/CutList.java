@@ -1,0 +1,171 @@
+package org.tugtest.report.sheets.list;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tugtest.facts.Facts;
+import org.tugtest.model.Group;
+import org.tugtest.model.Wire;
+import org.tugtest.network.WireEnd;
+import org.tugtest.report.HarnessReport;
+import org.tugtest.report.sheets.Cell;
+import org.tugtest.report.sheets.Column;
+import org.tugtest.report.sheets.Document;
+import org.tugtest.report.sheets.DocumentMaker;
+import org.tugtest.report.sheets.Scope;
+import org.tugtest.report.sheets.Sheet;
+import org.tugtest.report.sheets.Table;
+import org.tugtest.table.LengthToleranceTable;
+import org.tugtest.text.Series;
+
+/**
+ * The cut list of each loom: reel by reel, the longest first, so that ends of a reel still serve.
+ */
+public final class CutList implements DocumentMaker {
+  private static final int NAMED = 12;
+  private static final List<Column> WIRES =
+      List.of(
+          Column.text("part", "Part"),
+          Column.number("cut_mm", "Cut", "mm"),
+          Column.number("plus_mm", "Longer by up to", "mm"),
+          Column.text("wire", "Wire"),
+          Column.text("label", "Label"),
+          Column.text("colour", "Colour"),
+          Column.text("size", "Size"),
+          Column.text("from", "From"),
+          Column.number("from_strip_mm", "Strip", "mm"),
+          Column.text("to", "To"),
+          Column.number("to_strip_mm", "Strip", "mm"),
+          Column.text("group", "Group"),
+          Column.text("cut_from", "Length is"),
+          Column.text("evidence", "Evidence").inCsv());
+  private static final List<Column> CABLES =
+      List.of(
+          Column.text("cable", "Cable"),
+          Column.number("cut_mm", "Cut", "mm"),
+          Column.number("plus_mm", "Longer by up to", "mm"),
+          Column.text("wires", "Its wires"),
+          Column.text("colours", "Colours"));
+  private static final List<Column> SUMS =
+      List.of(
+          Column.text("part", "Part"),
+          Column.number("count", "Pieces", ""),
+          Column.number("metres", "Together", "m"),
+          Column.number("without_length", "Without length", ""));
+
+  @Override
+  public List<Document> of(HarnessReport harness) {
+    Facts facts = harness.facts();
+    List<Document> sheets = new ArrayList<>();
+    for (Scope scope : Scope.parts(facts.harness())) {
+      CutPlan plan = CutPlan.of(facts, scope);
+      if (!plan.pieces().isEmpty() || !plan.donors().isEmpty()) {
+        sheets.add(new Maker(facts).sheet(scope, plan));
+      }
+    }
+    return sheets;
+  }
+
+  private static final class Maker {
+    private final WireCells cells;
+    private final EndCells ends;
+    private final CutLength lengths;
+
+    Maker(Facts facts) {
+      cells = new WireCells(facts);
+      ends = new EndCells(facts);
+      lengths = new CutLength(facts);
+    }
+
+    Sheet sheet(Scope scope, CutPlan plan) {
+      List<List<Cell>> wires = new ArrayList<>();
+      List<List<Cell>> cables = new ArrayList<>();
+      for (CutPlan.Piece piece : plan.pieces()) {
+        Group cable = piece.cable();
+        if (cable == null) {
+          wires.add(wire(piece));
+        } else {
+          cables.add(cable(piece, cable));
+        }
+      }
+      List<String> donors = plan.donors().stream().map(Wire::id).toList();
+      Sheet.Builder sheet =
+          Sheet.titled(scope, "cut-list", "Cut list")
+              .purpose("What is cut from which reel: part by part, the longest first.")
+              .note(CutLength.TOLERANCE)
+              .note(
+                  donors.isEmpty()
+                      ? ""
+                      : "Not cut, since the donor loom has them: "
+                          + Series.and(donors, NAMED)
+                          + ".")
+              .note(
+                  "Members of a twisted group are cut with the length that the twist takes in; cut"
+                      + " them together.")
+              .landscape()
+              .add(Table.of(WIRES, wires, "No single wire is cut.").withTicks());
+      if (!cables.isEmpty()) {
+        sheet.add(Table.of(CABLES, cables, "").captioned("Cables").inCsv("cables").withTicks());
+      }
+      return sheet
+          .add(
+              Table.of(SUMS, sums(plan), "Nothing is cut.")
+                  .captioned("What it takes, without waste")
+                  .inCsv("sums"))
+          .build();
+    }
+
+    private List<Cell> wire(CutPlan.Piece piece) {
+      Wire wire = piece.wires().get(0);
+      WireEnd from = new WireEnd(wire, true);
+      WireEnd to = new WireEnd(wire, false);
+      return List.of(
+          piece.part().isEmpty() ? Cell.unknown("no part given") : Cell.text(piece.part()),
+          lengths.cell(wire),
+          Cell.number(lengths.plusMm(wire), 0, "no length"),
+          cells.id(wire).over(""),
+          Cell.text(wire.labelText()),
+          cells.colour(wire),
+          cells.size(wire),
+          ends.place(from).over(""),
+          ends.strip(from),
+          ends.place(to).over(""),
+          ends.strip(to),
+          cells.group(wire),
+          Cell.text(lengths.origin(wire)),
+          cells.evidence(wire));
+    }
+
+    private List<Cell> cable(CutPlan.Piece piece, Group cable) {
+      Double mm = piece.mm();
+      List<String> colours =
+          piece.wires().stream()
+              .map(wire -> wire.colour() == null ? "no colour" : wire.colour())
+              .toList();
+      List<String> ids = piece.wires().stream().map(Wire::id).toList();
+      return List.of(
+          Cell.text(cable.id()),
+          Cell.number(mm, 0, "no wire of it has a length"),
+          mm == null ? Cell.EMPTY : Cell.number(LengthToleranceTable.plusMm(mm).value(), 0),
+          Cell.text(String.join(", ", ids)),
+          Cell.text(String.join(", ", colours)));
+    }
+
+    private static List<List<Cell>> sums(CutPlan plan) {
+      List<List<Cell>> rows = new ArrayList<>();
+      plan.sums()
+          .forEach(
+              (stock, sum) ->
+                  rows.add(
+                      List.of(
+                          stock.part().isEmpty()
+                              ? Cell.unknown("no part given")
+                              : Cell.text(stock.part()).over(stock.cable() ? "cable" : ""),
+                          Cell.count(sum.count()),
+                          Cell.number(sum.metres(), 3),
+                          sum.withoutLength() == 0
+                              ? Cell.EMPTY
+                              : Cell.count(sum.withoutLength()))));
+      return rows;
+    }
+  }
+}

@@ -1,0 +1,56 @@
+package org.tugtest.report.sheets.list;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+
+class PinoutsTest {
+  private static List<CSVRecord> plug() {
+    return Made.ofSample(new Pinouts()).rows(Made.POD + "pinouts.csv").stream()
+        .filter(row -> row.get("connector").equals("XL1"))
+        .toList();
+  }
+
+  @Test
+  void eachCavityOfThePodPlugStandsThereWithWhatItHoldsAndMeets() {
+    assertThat(plug().stream().map(row -> row.get("wire")))
+        .containsExactlyInAnyOrder("L001", "L002", "L003", "L004", "L005", "L008", "L012", "blank");
+    CSVRecord sixth =
+        plug().stream().filter(row -> row.get("cavity").equals("6")).findFirst().orElseThrow();
+    assertThat(sixth.get("goes_to")).isEqualTo("S-31L");
+    assertThat(sixth.get("meets")).isEqualTo("XE3:6");
+    assertThat(sixth.get("colour")).isEqualTo("BK");
+  }
+
+  @Test
+  void bothSidesAreDrawnAndNamed() {
+    String page = Made.ofSample(new Pinouts()).page(Made.POD + "pinouts.html");
+    assertThat(page).contains("<caption>Wire side</caption>");
+    assertThat(page).contains("<caption>Mating side, mirrored</caption>");
+    // in8-pin from the wire side: 4 3 2 1 above 8 7 6 5
+    String plug = page.substring(page.indexOf("aria-label=\"XL1, Wire side\""));
+    assertThat(plug.indexOf("<b class=\"no\">4</b>"))
+        .isLessThan(plug.indexOf("<b class=\"no\">1</b>"));
+    String front = page.substring(page.indexOf("aria-label=\"XL1, Mating side"));
+    assertThat(front.indexOf("<b class=\"no\">1</b>"))
+        .isLessThan(front.indexOf("<b class=\"no\">4</b>"));
+  }
+
+  @Test
+  void aDoubledCavityShowsBothWiresAndAFreeOneSaysSo() {
+    Made made =
+        Made.of(
+            new Pinouts(),
+            """
+            {"format": 1, "parts": {"housings": {"h": {"side": "pin", "rows": [["1", "2"]]}}},
+             "connectors": {"X": {"housing": "h", "parked": "capped"}},
+             "wires": {"W1": {"from": "X:1", "to": "X:1", "awg": "20"}}}
+            """);
+    assertThat(made.column("pinouts.csv", "cavity")).containsExactly("1", "1", "2");
+    assertThat(made.column("pinouts.csv", "wire")).containsExactly("W1", "W1", "free");
+    assertThat(made.column("pinouts.csv", "terminal").get(0))
+        .isEqualTo("not known: more wires than a terminal takes");
+  }
+}
