@@ -102,7 +102,8 @@ final class Pieces {
     }
   }
 
-  private void lay(Linear linear, int i) {
+  /** Writes the figures of one piece into a linear network. */
+  void lay(Linear linear, int i) {
     Branch branch = branches.get(i);
     if (branch instanceof Branch.Source source) {
       if (pieces[i] == Piece.GIVING) {
@@ -142,7 +143,7 @@ final class Pieces {
         limits.add(limit(i, flow));
         continue;
       }
-      Piece right = right(i, flow);
+      Piece right = right(i, flow.across(i));
       if (right != pieces[i]) {
         wrong.add(new TreeMap<>(Map.of(i, right)));
       }
@@ -219,8 +220,8 @@ final class Pieces {
         i, flow.islands().islandOf(high), flow.islands().islandOf(low), room);
   }
 
-  private Piece right(int i, Flow flow) {
-    double across = flow.across(i);
+  /** The piece that a source or diode should be on with these volts from {@code a} to {@code b}. */
+  Piece right(int i, double across) {
     Branch branch = branches.get(i);
     if (branch instanceof Branch.Diode diode) {
       double over = across - diode.volts();

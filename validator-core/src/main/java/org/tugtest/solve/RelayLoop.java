@@ -2,6 +2,7 @@ package org.tugtest.solve;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -58,6 +59,33 @@ final class RelayLoop {
    * @param before the coils that were pulled in the state before; null: all released
    */
   Outcome settle(@Nullable List<Integer> before) {
+    List<End> ends = ends(before);
+    List<Trouble> troubles = new ArrayList<>();
+    End first = ends.get(0);
+    End taken = taken(ends).orElse(null);
+    if (!first.rests()) {
+      troubles.addAll(chatters(first, taken != null));
+    }
+    End answer = taken == null ? first : taken;
+    holdsItself(answer, ends).ifPresent(troubles::add);
+    return new Outcome(answer.pulled(), answer.at(), troubles, rounds);
+  }
+
+  /**
+   * The same answer as {@link #settle}, without what may be wrong with it: the other starts are
+   * tried only when the first leads to no rest.
+   */
+  Outcome rest(List<Integer> before) {
+    End answer = follow(flags(before));
+    if (!answer.rests()) {
+      List<End> ends = ends(before);
+      answer = taken(ends).orElse(ends.get(0));
+    }
+    return new Outcome(answer.pulled(), answer.at(), List.of(), rounds);
+  }
+
+  /** Where every start leads: what was before, all released, all pulled. */
+  private List<End> ends(@Nullable List<Integer> before) {
     boolean[] released = new boolean[circuit.branches().size()];
     boolean[] all = released.clone();
     for (int coil : coils) {
@@ -71,18 +99,13 @@ final class RelayLoop {
       }
       ends.add(follow(all));
     }
-    List<Trouble> troubles = new ArrayList<>();
-    End first = ends.get(0);
-    End taken = ends.stream().filter(End::rests).findFirst().orElse(null);
-    if (taken == null) {
-      taken = search(ends).orElse(null);
-    }
-    if (!first.rests()) {
-      troubles.addAll(chatters(first, taken != null));
-    }
-    End answer = taken == null ? first : taken;
-    holdsItself(answer, ends).ifPresent(troubles::add);
-    return new Outcome(answer.pulled(), answer.at(), troubles, rounds);
+    return ends;
+  }
+
+  /** The end that is taken: the first that rests, else any other rest there is. */
+  private Optional<End> taken(List<End> ends) {
+    Optional<End> resting = ends.stream().filter(End::rests).findFirst();
+    return resting.isPresent() ? resting : search(ends);
   }
 
   /** Coils that chatter by themselves, each alone, and then those that do so together. */
@@ -206,10 +229,20 @@ final class RelayLoop {
     if (open.length > MOST_TRIED) {
       return Optional.empty();
     }
+    PieceLoop.Outcome first = ends.get(0).at();
+    Optional<Nearby> nearby =
+        first
+            .flow()
+            .flatMap(
+                flow ->
+                    Nearby.of(circuit, flow, first.pieces(), ends.get(0).pulled(), new BitSet()));
     for (int set = 0; set < 1 << open.length; set++) {
       boolean[] pulled = flags(ends.get(0).pulled());
       for (int i = 0; i < open.length; i++) {
         pulled[open[i]] = ((set >> i) & 1) == 1;
+      }
+      if (nearby.filter(near -> near.refutes(pulled)).isPresent()) {
+        continue;
       }
       PieceLoop.Outcome at = solve(pulled);
       if (Arrays.equals(pulled, next(pulled, at, false))) {

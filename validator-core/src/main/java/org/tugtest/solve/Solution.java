@@ -12,6 +12,7 @@ public final class Solution {
 
   private final Circuit circuit;
   private final @Nullable Flow flow;
+  private final Pieces pieces;
   private final List<Integer> pulled;
   private final List<Trouble> troubles;
   private final int rounds;
@@ -19,11 +20,13 @@ public final class Solution {
   Solution(
       Circuit circuit,
       @Nullable Flow flow,
+      Pieces pieces,
       List<Integer> pulled,
       List<Trouble> troubles,
       int rounds) {
     this.circuit = circuit;
     this.flow = flow;
+    this.pieces = pieces;
     this.pulled = List.copyOf(pulled);
     this.troubles = List.copyOf(troubles);
     this.rounds = rounds;
@@ -136,6 +139,16 @@ public final class Solution {
       given -= Math.min(0, watts);
     }
     return given == 0 ? 0 : Math.abs(sum) / given;
+  }
+
+  /** The last linear network with its volts; empty when there is no answer. */
+  Optional<Flow> flow() {
+    return Optional.ofNullable(flow);
+  }
+
+  /** On which of their pieces sources and diodes work. */
+  Pieces pieces() {
+    return pieces;
   }
 
   /** The last linear network that was solved; empty when there is no answer. */

@@ -3,6 +3,7 @@ package org.tugtest.solve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.network.Joined;
@@ -35,9 +36,29 @@ public final class Solver {
         .at()
         .flow()
         .ifPresent(flow -> troubles.addAll(new Collapses(circuit).in(flow, outcome.at().grid())));
+    return solution(circuit, outcome, outcome.at().flow().map(Flow::withMetal), troubles);
+  }
+
+  /**
+   * The volts of the same answer without all that may be wrong with it, and without the currents
+   * through metal: for circuits that are solved by the hundred.
+   *
+   * @param before numbers of the coils that were pulled before
+   */
+  public static Solution volts(Circuit circuit, List<Integer> before) {
+    List<Trouble> troubles = new ArrayList<>();
+    boolean[] refused = shorted(circuit, troubles);
+    RelayLoop.Outcome outcome =
+        new RelayLoop(circuit, new PieceLoop(circuit, refused)).rest(before);
+    return solution(circuit, outcome, outcome.at().flow(), List.of());
+  }
+
+  private static Solution solution(
+      Circuit circuit, RelayLoop.Outcome outcome, Optional<Flow> flow, List<Trouble> troubles) {
     return new Solution(
         circuit,
-        outcome.at().flow().map(Flow::withMetal).orElse(null),
+        flow.orElse(null),
+        outcome.at().pieces(),
         outcome.pulled(),
         troubles,
         outcome.rounds());

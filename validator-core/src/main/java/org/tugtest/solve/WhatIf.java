@@ -139,7 +139,7 @@ public final class WhatIf {
       }
     }
     double[] through = amps.clone();
-    if (!eliminate(matrix, through)) {
+    if (!Elimination.solve(matrix, through, FALLS_APART)) {
       return Optional.empty();
     }
     double[] more = new double[flow.islands().clusters()];
@@ -149,40 +149,6 @@ public final class WhatIf {
       }
     }
     return Optional.of(more);
-  }
-
-  /** Gauss elimination with partial pivoting; false when the matrix is all but singular. */
-  private static boolean eliminate(double[][] matrix, double[] right) {
-    int n = right.length;
-    for (int column = 0; column < n; column++) {
-      int pivot = column;
-      for (int row = column + 1; row < n; row++) {
-        pivot = Math.abs(matrix[row][column]) > Math.abs(matrix[pivot][column]) ? row : pivot;
-      }
-      if (!(Math.abs(matrix[pivot][column]) > FALLS_APART)) {
-        return false;
-      }
-      double[] line = matrix[pivot];
-      matrix[pivot] = matrix[column];
-      matrix[column] = line;
-      double held = right[pivot];
-      right[pivot] = right[column];
-      right[column] = held;
-      for (int row = column + 1; row < n; row++) {
-        double factor = matrix[row][column] / matrix[column][column];
-        for (int k = column; k < n; k++) {
-          matrix[row][k] -= factor * matrix[column][k];
-        }
-        right[row] -= factor * right[column];
-      }
-    }
-    for (int row = n - 1; row >= 0; row--) {
-      for (int k = row + 1; k < n; k++) {
-        right[row] -= matrix[row][k] * right[k];
-      }
-      right[row] /= matrix[row][row];
-    }
-    return true;
   }
 
   private Optional<Answer> solvedAgain(List<Change> changes) {

@@ -2,12 +2,12 @@ package org.tugtest.bench.whatif;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import org.tugtest.facts.Facts;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
 import org.tugtest.network.Network;
 import org.tugtest.operate.OperatingPoint;
-import org.tugtest.solve.Solution;
 
 /** What a person notices at the loads of a harness in one state. */
 public final class Symptoms {
@@ -49,13 +49,17 @@ public final class Symptoms {
     return List.copyOf(unwanted);
   }
 
-  /** What differs from the sound harness. */
-  Effect.InState of(Solution fault) {
+  /**
+   * What differs from the sound harness.
+   *
+   * @param across volts of every branch
+   */
+  Effect.InState of(IntToDoubleFunction across) {
     List<Edge.OfElement> lost = new ArrayList<>();
     List<Edge.OfElement> dim = new ArrayList<>();
     List<Edge.OfElement> live = new ArrayList<>();
     for (Edge.OfElement load : wanted) {
-      double volts = volts(fault, load);
+      double volts = volts(across, load);
       if (volts < NO_VOLTS) {
         lost.add(load);
       } else if (volts < least((Element.Load) load.element())) {
@@ -63,15 +67,41 @@ public final class Symptoms {
       }
     }
     for (Edge.OfElement load : unwanted) {
-      if (volts(fault, load) >= LIVE_SHARE * nominalV) {
+      if (volts(across, load) >= LIVE_SHARE * nominalV) {
         live.add(load);
       }
     }
     return new Effect.InState(state.state(), lost, dim, live);
   }
 
-  private double volts(Solution fault, Edge.OfElement load) {
-    return Math.abs(fault.across(network.number(load)));
+  /** Nothing that differs. */
+  Effect.InState none() {
+    return new Effect.InState(state.state(), List.of(), List.of(), List.of());
+  }
+
+  /** Whether the symptoms stay the same when all volts are wrong by so much. */
+  boolean certain(IntToDoubleFunction across, double within) {
+    for (Edge.OfElement load : wanted) {
+      double volts = volts(across, load);
+      if (isNear(volts, NO_VOLTS, within)
+          || isNear(volts, least((Element.Load) load.element()), within)) {
+        return false;
+      }
+    }
+    for (Edge.OfElement load : unwanted) {
+      if (isNear(volts(across, load), LIVE_SHARE * nominalV, within)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean isNear(double volts, double mark, double within) {
+    return Math.abs(volts - mark) <= within;
+  }
+
+  private double volts(IntToDoubleFunction across, Edge.OfElement load) {
+    return Math.abs(across.applyAsDouble(network.number(load)));
   }
 
   private double least(Element.Load load) {

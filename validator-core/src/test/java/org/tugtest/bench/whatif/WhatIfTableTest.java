@@ -120,4 +120,23 @@ class WhatIfTableTest {
     assertThat(table.effects()).isEmpty();
     assertThat(table.leftOut()).isEqualTo("the harness gives no source");
   }
+
+  @Test
+  void anIsolatorInARowWithAFuseIsWeldedAndNotOpened() {
+    Map<String, String> table =
+        table(
+            """
+            {"format": 1, "sketch": true,
+             "devices": {
+               "BAT": {"elements": {
+                 "cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12.6},
+                 "main": {"kind": "contact", "a": "+", "b": "mid", "isolator": true},
+                 "f": {"kind": "fuse", "a": "mid", "b": "out", "ratingA": 10}}},
+               "L": {"elements": {"led": {"kind": "load", "a": "1", "b": "2", "amps": 1}},
+                     "boltedTo": {"1": "BAT:out", "2": "BAT:-"}}},
+             "states": {"on": {"set": {"BAT": "on"}, "on": ["L"]}}}
+            """);
+    assertThat(table.get("fuse BAT.f blown")).isEqualTo("on lost [L.led] dim [] live []");
+    assertThat(table.get("isolator contact BAT.main welded")).isEmpty();
+  }
 }
