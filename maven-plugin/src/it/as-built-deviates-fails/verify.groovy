@@ -12,7 +12,17 @@ assert record.record.revision == 'D'
 assert record.entries.keySet() == ['2'] as Set
 def compared = new groovy.json.JsonSlurper().parse(new File(basedir, 'target/tugtest/compare.json'))
 assert compared.harnesses[0].root == 'car.harness.json'
-assert new File(basedir, 'target/tugtest/compare.md').exists()
+def built = compared.harnesses[0].asBuilt
+assert built.deviations.find { it.subject == 'wires/W3' }.standing == 'accepted'
+assert built.deviations.find { it.subject == 'wires/W4' }.standing == 'error: nobody has accepted that'
+assert built.explanations[0].sets[0][0].what == 'W1 and W2 are exchanged in X1 (cavities 1 and 2, side by side)'
+['compare.html', 'compare.md'].each { name ->
+  def text = new File(basedir, 'target/tugtest/' + name).getText('UTF-8')
+  ['wire W4 was built of w0.5', 'W1 and W2 are exchanged in X1', 'a meter shows the same for the first two'].each {
+    assert text.contains(it) : it + ' is missing in ' + name
+  }
+}
+assert new File(basedir, 'target/comment').list().sort() == ['compare.md', 'outcome.txt']
 assert log.any { it.contains('names built/none*, which fits no file; there are built/41.record.json') }
 assert new File(basedir, 'target/tugtest/outcome.txt').text.trim() == 'cannot-check'
 return true

@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Holds a loom as it was built against its plan: bench records (<code>*.record.json</code>),
  * continuity readings (<code>readings/*.csv</code>), or a harness file of the loom as built. Names
- * what deviates and is not accepted, what a meter contradicts, and what would explain it.
+ * what deviates and is not accepted, what a meter contradicts, and what would explain it. It writes
+ * <code>compare.html</code>, <code>compare.md</code> and <code>compare.json</code>.
  */
 @Mojo(name = "as-built", requiresProject = false, threadSafe = true)
 public final class AsBuiltMojo extends HarnessGoal {
@@ -48,6 +49,10 @@ public final class AsBuiltMojo extends HarnessGoal {
   @Parameter(property = "tugtest.failOn", defaultValue = "error")
   private String failOn;
 
+  /** Formats: <code>html</code>, <code>markdown</code>, <code>json</code>; all when left out. */
+  @Parameter(property = "tugtest.formats")
+  private @Nullable List<String> formats;
+
   /**
    * The day that dates of records are held against, such as <code>2027-03-31</code>. When left out
    * it is the date of the commit that is checked, or outside git the date of the clock.
@@ -63,7 +68,8 @@ public final class AsBuiltMojo extends HarnessGoal {
   @Override
   void run(Surroundings around, Workplace place)
       throws MojoExecutionException, MojoFailureException {
-    AsBuiltOrder order = new AsBuiltOrder(plan, harness, records, readings, accept, failOn, today);
+    AsBuiltOrder order =
+        new AsBuiltOrder(plan, harness, records, readings, accept, failOn, formats, today);
     new AsBuiltRun(around, place, order, getLog()).run();
   }
 }

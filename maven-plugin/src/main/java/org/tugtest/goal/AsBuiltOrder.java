@@ -11,4 +11,5 @@ record AsBuiltOrder(
     @Nullable List<String> readings,
     boolean accept,
     String failOn,
+    @Nullable List<String> formats,
     @Nullable String today) {}

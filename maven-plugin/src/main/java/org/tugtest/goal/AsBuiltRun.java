@@ -5,10 +5,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.TreeSet;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugin.logging.Log;
@@ -18,33 +17,21 @@ import org.tugtest.built.Acceptance;
 import org.tugtest.built.Intake;
 import org.tugtest.built.Refusal;
 import org.tugtest.built.explain.Explanation;
-import org.tugtest.built.explain.Explanations;
-import org.tugtest.check.CheckResult;
-import org.tugtest.check.Checker;
 import org.tugtest.check.RuleCatalog;
-import org.tugtest.check.Selection;
-import org.tugtest.compare.Announced;
-import org.tugtest.compare.Comparison;
-import org.tugtest.compare.Snapshot;
 import org.tugtest.facts.Facts;
-import org.tugtest.files.DiskSink;
 import org.tugtest.files.FileText;
 import org.tugtest.files.Folders;
 import org.tugtest.files.SafeWrite;
-import org.tugtest.finding.Level;
 import org.tugtest.read.HarnessReader;
 import org.tugtest.read.ReadHarness;
 import org.tugtest.read.ReadLimits;
 import org.tugtest.read.SourceFiles.Content;
-import org.tugtest.report.Baseline;
+import org.tugtest.report.AsBuiltReport;
+import org.tugtest.report.AsBuiltText;
 import org.tugtest.report.Gate;
 import org.tugtest.report.HarnessReport;
 import org.tugtest.report.PrintableText;
 import org.tugtest.report.Report;
-import org.tugtest.report.json.CompareReport;
-import org.tugtest.report.markdown.CompareMarkdown;
-import org.tugtest.rule.Stage;
-import org.tugtest.rule.built.Continuity;
 
 /** One run of {@code as-built}, from its parameters to the verdict. */
 final class AsBuiltRun {
@@ -62,13 +49,12 @@ final class AsBuiltRun {
 
   void run() throws MojoExecutionException, MojoFailureException {
     OutcomeFile outcome = OutcomeFile.begin(place.output());
-    Gate gate = gate();
+    Gate gate = Gates.of(order.failOn());
     String day = order.today();
     LocalDate today = day == null ? null : Words.day("tugtest.today", day);
+    ReportFiles files = ReportFiles.ofComparison(order.formats());
     RuleCatalog all = TeamRules.catalog();
-    RuleCatalog catalog =
-        RuleCatalog.of(
-            all.rules().stream().filter(rule -> rule.info().stage() == Stage.BUILT).toList());
+    RuleCatalog catalog = AsBuiltReport.rules(all);
     try (Ground ground = Ground.of(place.folders(), around.environment())) {
       place.refuseOutside(around, ground);
       Seen seen =
@@ -87,8 +73,8 @@ final class AsBuiltRun {
       Optional<Facts> built =
           asBuilt == null ? Optional.empty() : Optional.of(facts(seen, asBuilt, all));
       Intake intake = Intake.of(plan, input.records(), input.readings(), built);
-      TreeSet<Refusal> refused = new TreeSet<>(intake.refused());
-      refused.addAll(input.astray());
+      String label = "the plan, " + seen.revision().shown();
+      HarnessReport harness = AsBuiltReport.harness(plan, label, intake, input.astray(), catalog);
       Path from = ground.shownFrom(place.folders(), around.base());
       Report report =
           new Report(
@@ -97,35 +83,33 @@ final class AsBuiltRun {
               seen.revision(),
               gate,
               catalog.infos(),
-              List.of(judged(plan, intake, catalog, seen)));
-      refused.forEach(refusal -> say(report, refusal));
-      Verdict verdict = new Verdict(around, report, write(report), log);
+              List.of(harness));
+      AsBuiltReport told = Objects.requireNonNull(harness.built());
+      told.refused().forEach(refusal -> say(report, refusal));
+      Verdict verdict = new Verdict(around, report, files.write(report, place.output()), log);
       verdict.print();
-      explain(report, intake);
+      for (Explanation explanation : told.explanations()) {
+        AsBuiltText.lines(report, explanation).forEach(line -> log.info(PrintableText.of(line)));
+      }
       if (order.accept()) {
         accept(plan, intake, input, seen);
       }
-      if (!refused.isEmpty()) {
-        throw new MojoExecutionException(
-            (refused.size() == 1 ? "1 thing" : refused.size() + " things")
-                + " told of the loom as built does not fit the plan; first: "
-                + refused.first().message()
-                + "; "
-                + refused.first().remedy());
-      }
+      refuse(told.refused());
       outcome.say(report.outcome());
       verdict.decide();
     }
   }
 
-  private Gate gate() throws MojoExecutionException {
-    List<String> words = new ArrayList<>();
-    for (Level level : Level.values()) {
-      words.add(level.word());
+  private static void refuse(List<Refusal> refused) throws MojoExecutionException {
+    if (!refused.isEmpty()) {
+      Refusal first = refused.get(0);
+      throw new MojoExecutionException(
+          (refused.size() == 1 ? "1 thing" : refused.size() + " things")
+              + " told of the loom as built does not fit the plan; first: "
+              + first.message()
+              + "; "
+              + first.remedy());
     }
-    words.add("never");
-    String word = Words.oneOf("tugtest.failOn", order.failOn(), words);
-    return Gate.of(word).orElseThrow(() -> new IllegalStateException("no gate for " + word));
   }
 
   private String nothingTold() {
@@ -146,47 +130,10 @@ final class AsBuiltRun {
     return Facts.of(read, seen.revision().today(), catalog.known());
   }
 
-  private HarnessReport judged(Facts plan, Intake intake, RuleCatalog catalog, Seen seen) {
-    Facts facts = plan.with(intake.asBuilt());
-    CheckResult result = new Checker(catalog, Selection.ALL).check(facts);
-    CheckResult none =
-        new CheckResult(result.root(), List.of(), List.of(), List.of(), List.of(), List.of());
-    Comparison comparison =
-        Comparison.of(
-            Snapshot.of("the plan, " + seen.revision().shown(), plan, none),
-            Snapshot.of("as built", intake.built(), result));
-    return new HarnessReport(
-        facts,
-        result,
-        new Baseline(comparison, List.of(), Announced.of(comparison, List.of(), List.of())));
-  }
-
-  private Optional<Path> write(Report report) throws MojoExecutionException {
-    try (DiskSink sink = new DiskSink(place.output())) {
-      new CompareMarkdown().write(report, sink);
-      new CompareReport().write(report, sink);
-      return sink.keep().stream().findFirst();
-    } catch (IOException failed) {
-      throw new MojoExecutionException(
-          "the reports cannot be written to " + place.output() + ": " + failed.getMessage(),
-          failed);
-    }
-  }
-
   private void say(Report report, Refusal refusal) {
     log.error(
         PrintableText.of(report.shown(refusal.at()) + ": error as-built " + refusal.message()));
     log.error(PrintableText.of("    " + refusal.remedy()));
-  }
-
-  private void explain(Report report, Intake intake) {
-    List<Explanations.Shown> readings =
-        intake.asBuilt().readings().stream()
-            .map(taken -> new Explanations.Shown(taken, Continuity.joined(taken.reading())))
-            .toList();
-    for (Explanation explanation : Explanations.of(intake.built(), readings)) {
-      BuiltWords.lines(report, explanation).forEach(line -> log.info(PrintableText.of(line)));
-    }
   }
 
   private void accept(Facts plan, Intake intake, BuiltInput input, Seen seen)

@@ -22,9 +22,15 @@ final class Gates {
     return Words.oneOf(FAIL_ON, failOn, words);
   }
 
-  static Gate of(String failOn, BaseOrder order) throws MojoExecutionException {
+  /** A gate that findings meet whatever their age. */
+  static Gate of(String failOn) throws MojoExecutionException {
     String word = word(failOn);
-    Gate gate = Gate.of(word).orElseThrow(() -> new IllegalStateException("no gate for " + word));
+    return Gate.of(word).orElseThrow(() -> new IllegalStateException("no gate for " + word));
+  }
+
+  /** The gate of what is held against a base. */
+  static Gate of(String failOn, BaseOrder order) throws MojoExecutionException {
+    Gate gate = of(failOn);
     Gate aged = order.failOnlyNew() ? gate.forNewOnly() : gate;
     return order.failOnUnannounced() ? aged.forAnnouncedOnly() : aged;
   }

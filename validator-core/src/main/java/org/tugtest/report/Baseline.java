@@ -26,6 +26,7 @@ public final class Baseline {
   private final Map<Finding, LeastCause> causes;
   private final List<Meeting> meetings;
   private final Map<CheckedFinding, Age> ages = new HashMap<>();
+  private final boolean plan;
   private @Nullable BenchWork work;
 
   /**
@@ -36,7 +37,13 @@ public final class Baseline {
    * @param announced the changes of circuits held against those announced
    */
   public Baseline(Comparison comparison, List<Comparison> further, Announced announced) {
-    this(comparison, further, announced, Map.of(), List.of());
+    this(comparison, further, announced, Map.of(), List.of(), false);
+  }
+
+  /** Holds a loom as built against its plan. */
+  static Baseline plan(Comparison comparison) {
+    Announced none = Announced.of(comparison, List.of(), List.of());
+    return new Baseline(comparison, List.of(), none, Map.of(), List.of(), true);
   }
 
   private Baseline(
@@ -44,7 +51,9 @@ public final class Baseline {
       List<Comparison> further,
       Announced announced,
       Map<Finding, LeastCause> causes,
-      List<Meeting> meetings) {
+      List<Meeting> meetings,
+      boolean plan) {
+    this.plan = plan;
     this.comparison = comparison;
     this.further = List.copyOf(further);
     this.announced = announced;
@@ -70,7 +79,7 @@ public final class Baseline {
    * @param met for a merge, where the changes of its parents meet
    */
   public Baseline explained(Map<Finding, LeastCause> becauseOf, List<Meeting> met) {
-    return new Baseline(comparison, further, announced, becauseOf, met);
+    return new Baseline(comparison, further, announced, becauseOf, met, plan);
   }
 
   /** The least changes that cause a finding, when they were looked for and found. */
@@ -92,7 +101,7 @@ public final class Baseline {
   public synchronized BenchWork work() {
     BenchWork known = work;
     if (known == null) {
-      known = BenchWork.of(comparison);
+      known = plan ? BenchWork.back(comparison) : BenchWork.of(comparison);
       work = known;
     }
     return known;

@@ -49,10 +49,9 @@ public record Report(
     harnesses = List.copyOf(harnesses);
   }
 
-  /** How the check ended: a crash outweighs findings. */
+  /** How the check ended: what could not be judged outweighs findings. */
   public Outcome outcome() {
-    if (harnesses.isEmpty()
-        || harnesses.stream().anyMatch(harness -> !harness.result().crashes().isEmpty())) {
+    if (harnesses.isEmpty() || harnesses.stream().anyMatch(HarnessReport::failed)) {
       return Outcome.CANNOT_CHECK;
     }
     return harnesses.stream().anyMatch(this::blocked) ? Outcome.FINDINGS : Outcome.CLEAN;
@@ -68,9 +67,9 @@ public record Report(
         || harness.result().coverage().stream().anyMatch(gate::blocks);
   }
 
-  /** Whether nothing of this root blocks and no rule broke on it. */
+  /** Whether nothing of this root blocks and all of it could be judged. */
   public boolean passes(HarnessReport harness) {
-    return !blocked(harness) && harness.result().crashes().isEmpty();
+    return !blocked(harness) && !harness.failed();
   }
 
   /** The path of a file of the harness, from the folder that places are shown from. */

@@ -1,7 +1,10 @@
 package org.tugtest.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.tugtest.check.CheckedFinding;
 import org.tugtest.finding.Finding;
@@ -18,13 +21,7 @@ public final class VerdictSentence {
       return "cannot check: there is no harness";
     }
     return switch (report.outcome()) {
-      case CANNOT_CHECK ->
-          "cannot check: "
-              + report.harnesses().stream()
-                  .flatMap(harness -> harness.result().crashes().stream())
-                  .map(crash -> "rule " + crash.rule() + " broke")
-                  .distinct()
-                  .collect(Collectors.joining(", "));
+      case CANNOT_CHECK -> "cannot check: " + String.join(", ", failures(report));
       case FINDINGS -> blocked(report);
       case CLEAN -> "passes: " + named(report.harnesses());
     };
@@ -32,10 +29,29 @@ public final class VerdictSentence {
 
   /** The verdict over one root, without a full stop. */
   public static String of(Report report, HarnessReport harness) {
-    if (!harness.result().crashes().isEmpty()) {
+    if (harness.failed()) {
       return "cannot check";
     }
     return report.blocked(harness) ? "blocked by " + why(report, List.of(harness)) : "passes";
+  }
+
+  private static Set<String> failures(Report report) {
+    Set<String> failures = new LinkedHashSet<>();
+    for (HarnessReport harness : report.harnesses()) {
+      harness.result().crashes().forEach(crash -> failures.add("rule " + crash.rule() + " broke"));
+    }
+    int refused =
+        report.harnesses().stream()
+            .map(HarnessReport::built)
+            .filter(Objects::nonNull)
+            .mapToInt(built -> built.refused().size())
+            .sum();
+    if (refused > 0) {
+      failures.add(
+          (refused == 1 ? "1 thing" : refused + " things")
+              + " told of the loom as built does not fit the plan");
+    }
+    return failures;
   }
 
   private static String blocked(Report report) {

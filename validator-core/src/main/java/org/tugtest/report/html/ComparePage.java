@@ -8,6 +8,7 @@ import org.tugtest.check.CheckedFinding;
 import org.tugtest.compare.Age;
 import org.tugtest.compare.change.Change;
 import org.tugtest.finding.Finding;
+import org.tugtest.report.AsBuiltReport;
 import org.tugtest.report.Baseline;
 import org.tugtest.report.HarnessReport;
 import org.tugtest.report.PrintableText;
@@ -21,6 +22,7 @@ import org.tugtest.report.VerdictSentence;
  * @param number of the root in the file, from 1
  * @param verdict what blocks; empty when nothing does
  * @param compared what there is to say of the change; null when there is no base
+ * @param built what is told of it as built; null when it is the plan that is judged
  */
 record ComparePage(
     boolean alone,
@@ -31,7 +33,8 @@ record ComparePage(
     String against,
     FirstOf<Fresh> fresh,
     int known,
-    @Nullable Told compared) {
+    @Nullable Told compared,
+    @Nullable AsBuiltRoom built) {
 
   /** A new finding with its place and what causes it. */
   record Fresh(Finding finding, String at, List<String> causes) {}
@@ -46,6 +49,7 @@ record ComparePage(
     FirstOf<CheckedFinding> first = FirstOf.of(fresh, share.entries());
     List<Fresh> shown = new ArrayList<>();
     first.shown().forEach(one -> shown.add(fresh(report, baseline, one.finding())));
+    AsBuiltReport built = harness.built();
     return new ComparePage(
         report.harnesses().size() == 1,
         number,
@@ -55,7 +59,8 @@ record ComparePage(
         baseline == null ? "Held against nothing." : "Held against " + baseline.label() + ".",
         new FirstOf<>(shown, first.more()),
         harness.result().standing().size() - fresh.size(),
-        baseline != null && baseline.present() ? Told.of(report.gate(), baseline, share) : null);
+        baseline != null && baseline.present() ? Told.of(report.gate(), baseline, share) : null,
+        built == null ? null : AsBuiltRoom.of(report, harness, built, share));
   }
 
   private static Fresh fresh(Report report, @Nullable Baseline baseline, Finding finding) {

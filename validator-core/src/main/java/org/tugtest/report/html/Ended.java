@@ -14,7 +14,7 @@ record Ended(String sign, String word) {
   private static final Ended PASSES = new Ended("ok", "Passes");
 
   static Ended of(Report report, HarnessReport harness) {
-    if (!harness.result().crashes().isEmpty()) {
+    if (harness.failed()) {
       return NOT_CHECKED;
     }
     return report.blocked(harness) ? BLOCKED : PASSES;

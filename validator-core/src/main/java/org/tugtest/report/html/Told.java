@@ -27,6 +27,7 @@ import org.tugtest.report.StepText;
  * @param circuits the verdict on circuits in words
  * @param changes policy first
  * @param faces connectors before and after
+ * @param putsBack whether the rework makes the loom as built into the planned one
  * @param steps of the rework, one connector at a time
  * @param retest what is measured after it
  * @param functions what is switched on and looked at after it
@@ -40,6 +41,7 @@ record Told(
     FirstOf<ChangedFaces> faces,
     List<Figures> moved,
     FirstOf<Finding> resolved,
+    boolean putsBack,
     FirstOf<String> cautions,
     FirstOf<String> open,
     FirstOf<StepText.Line> steps,
@@ -67,6 +69,7 @@ record Told(
             .map(sort -> new Figures(sort.title(), FirstOf.of(sort.moved(), share.rows())))
             .toList(),
         FirstOf.of(comparison.findings().resolved(), most),
+        work.putsBack(),
         FirstOf.of(work.rework().cautions(), most),
         FirstOf.of(work.rework().open(), most),
         FirstOf.of(StepText.lines(work.rework().steps()), most),

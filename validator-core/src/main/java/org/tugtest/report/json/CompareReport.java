@@ -25,6 +25,11 @@ public final class CompareReport implements ReportWriter {
         sink.open(FILE),
         json ->
             JsonReport.write(
-                report, json, (harness, more) -> new ComparedJson(harness, more).write()));
+                report,
+                json,
+                (harness, more) -> {
+                  new ComparedJson(harness, more).write();
+                  new AsBuiltJson(report, harness, more).write();
+                }));
   }
 }

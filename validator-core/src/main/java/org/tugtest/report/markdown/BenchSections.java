@@ -26,11 +26,12 @@ record BenchSections(BoundedPage page) {
    * @param measured the same of what is measured and tried
    */
   void write(BenchWork work, int reworked, int measured) {
-    rework(work.rework(), reworked);
+    String title = work.putsBack() ? "Put back as planned" : "Rework";
+    rework(title, work.rework(), reworked);
     retest(work.retest(), measured);
   }
 
-  private void rework(Rework rework, int most) {
+  private void rework(String title, Rework rework, int most) {
     List<String> lines = new ArrayList<>();
     rework.cautions().forEach(caution -> lines.add("- **" + plain(caution) + "**\n"));
     rework.open().forEach(open -> lines.add("- left open: " + plain(open) + "\n"));
@@ -39,7 +40,11 @@ record BenchSections(BoundedPage page) {
       lines.add((i + 1) + ". " + step(steps.get(i)) + "\n");
     }
     page.section(
-        "\n#### Rework: " + Tally.counted(steps.size(), "step") + ", one connector at a time\n\n",
+        "\n#### "
+            + title
+            + ": "
+            + Tally.counted(steps.size(), "step")
+            + ", one connector at a time\n\n",
         lines,
         MOST_STEPS,
         most,

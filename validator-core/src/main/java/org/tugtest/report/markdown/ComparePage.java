@@ -18,6 +18,7 @@ import org.tugtest.compare.circuit.NetChange;
 import org.tugtest.compare.consequence.Consequences;
 import org.tugtest.compare.consequence.Moved;
 import org.tugtest.finding.Finding;
+import org.tugtest.report.AsBuiltReport;
 import org.tugtest.report.Baseline;
 import org.tugtest.report.Cautions;
 import org.tugtest.report.ChangeSummary;
@@ -58,8 +59,12 @@ final class ComparePage {
 
   private void write() {
     page.add("## Tugtest – " + plain(VerdictSentence.of(report)) + "\n\n");
+    boolean built = report.harnesses().stream().anyMatch(one -> one.built() != null);
     page.add(MarkdownText.code(report.revision().shown(), NAME));
-    page.add(" held against its base, as of " + report.revision().today() + "\n");
+    page.add(
+        (built ? " held against its plan, as of " : " held against its base, as of ")
+            + report.revision().today()
+            + "\n");
     List<HarnessReport> same = new ArrayList<>();
     List<HarnessReport> others = new ArrayList<>();
     for (HarnessReport harness : report.harnesses()) {
@@ -88,7 +93,8 @@ final class ComparePage {
 
   private static boolean saysNothing(HarnessReport harness) {
     Baseline baseline = harness.baseline();
-    return baseline != null
+    return harness.built() == null
+        && baseline != null
         && baseline.present()
         && baseline.comparison().changes().isEmpty()
         && baseline.comparison().findings().resolved().isEmpty()
@@ -115,6 +121,12 @@ final class ComparePage {
     int left = Math.max(0, end - page.bytes());
     int room = left - Math.min(LEAST, left / 2);
     int start = page.bytes();
+    AsBuiltReport built = harness.built();
+    if (built != null) {
+      new AsBuiltSections(report, harness, page).write(built, start + room * 35 / 100);
+      room -= page.bytes() - start;
+      start = page.bytes();
+    }
     policy(comparison, start + room * 8 / 100);
     circuits(comparison, baseline.announced(), start + room * 26 / 100);
     meetings(baseline.meetings(), start + room * 34 / 100);

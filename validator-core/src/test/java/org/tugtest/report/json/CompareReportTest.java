@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.tugtest.report.AsBuiltSample;
 import org.tugtest.report.ComparedSample;
 import org.tugtest.report.Golden;
 import org.tugtest.report.Report;
@@ -40,6 +41,8 @@ class CompareReportTest {
             ComparedSample.first(),
             ComparedSample.merge(),
             ComparedSample.of(ComparedSample.before(), ComparedSample.before()),
+            AsBuiltSample.of(AsBuiltSample.ENTRIES, AsBuiltSample.READINGS),
+            AsBuiltSample.of("", List.of("X1:1,X2:1,,no,", "X1:9,X2:6,,no,")),
             Sample.report())) {
       assertThat(errors(written(report))).isEmpty();
     }
