@@ -54,8 +54,10 @@ import org.tugtest.rule.connectors.TerminalUnfitForCavity;
 import org.tugtest.rule.connectors.TerminalUnfitForWire;
 import org.tugtest.rule.load.BusMisterminated;
 import org.tugtest.rule.load.CoilUnsuppressed;
+import org.tugtest.rule.load.ContactSetTwice;
 import org.tugtest.rule.load.ContactWeldsOnInrush;
 import org.tugtest.rule.load.EarthSingle;
+import org.tugtest.rule.load.FigureMissing;
 import org.tugtest.rule.load.FuseNearRating;
 import org.tugtest.rule.load.GaugeUnderLoad;
 import org.tugtest.rule.load.LoadBackfed;
@@ -68,6 +70,7 @@ import org.tugtest.rule.load.RelayChatters;
 import org.tugtest.rule.load.RelayHoldsItself;
 import org.tugtest.rule.load.ScreenMisearthed;
 import org.tugtest.rule.load.SensorEarthShared;
+import org.tugtest.rule.load.SourcesSideBySide;
 import org.tugtest.rule.load.SupplyCollapses;
 import org.tugtest.rule.load.SwitchOverloaded;
 import org.tugtest.rule.load.VoltageDropExcessive;
@@ -181,6 +184,9 @@ public final class RuleCatalog {
             new VoltsUnderLeast(),
             new VoltageDropExcessive(),
             new LoadBackfed(),
+            new FigureMissing(),
+            new ContactSetTwice(),
+            new SourcesSideBySide(),
             new SupplyCollapses(),
             new RelayChatters(),
             new RelayHoldsItself(),
