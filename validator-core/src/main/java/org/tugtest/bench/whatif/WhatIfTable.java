@@ -13,6 +13,9 @@ public final class WhatIfTable {
   /** Wires over which no table is made. */
   public static final int MOST_WIRES = 5_000;
 
+  /** So many faults are solved from the start, times the parts of the harness, and no more. */
+  private static final long MOST_WORK = 2_000_000;
+
   private final List<Effect> effects;
   private final String leftOut;
   private final int again;
@@ -49,6 +52,9 @@ public final class WhatIfTable {
     for (OperatingPoint state : facts.operating().all()) {
       FaultSolver solver = new FaultSolver(facts, state, faults, always);
       for (Fault fault : faults) {
+        if (!always && (again + solver.again()) * (long) network.edges().size() > MOST_WORK) {
+          return new WhatIfTable(List.of(), "too many faults need another solution", 0);
+        }
         Effect.InState effect = solver.of(fault);
         if (!effect.isEmpty()) {
           found.computeIfAbsent(fault, key -> new ArrayList<>()).add(effect);

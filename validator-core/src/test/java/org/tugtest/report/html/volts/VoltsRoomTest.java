@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.tugtest.benchmark.GeneratedHarness;
 import org.tugtest.facts.Facts;
 import org.tugtest.report.html.SampleCar;
 import org.tugtest.report.html.circuits.CircuitsRoom;
@@ -63,27 +64,64 @@ class VoltsRoomTest {
   }
 
   @Test
-  void tellsWhatIsLostWhenSomethingOpens() {
+  void tellsWhatChangesWhenSomethingFails() {
     Facts facts = facts();
     WhatIfRoom room = WhatIfRoom.of(facts, CircuitsRoom.of(facts).circuits());
-    assertThat(room.plugs().shown()).hasSize(1);
-    assertThat(room.plugs().shown().get(0).by().shown()).containsExactly("X1 from X2");
-    assertThat(room.plugs().shown().get(0).users().shown())
-        .extracting(WhatIfRoom.User::name)
-        .containsExactly("FAR.bulb");
-    assertThat(room.wires().shown())
+    assertThat(room.solved()).isTrue();
+    assertThat(room.groups())
+        .extracting(WhatIfRoom.Group::title)
+        .containsExactly("A connector is unplugged", "A wire opens");
+    WhatIfRoom.Loss plug = room.groups().get(0).losses().shown().get(0);
+    assertThat(plug.by().shown()).containsExactly("X1 from X2");
+    assertThat(plug.dead().shown()).extracting(WhatIfRoom.User::name).containsExactly("FAR.bulb");
+    assertThat(plug.dead().shown()).extracting(WhatIfRoom.User::states).containsExactly("");
+    assertThat(room.groups().get(1).losses().shown())
         .extracting(loss -> loss.by().shown())
         .containsExactly(List.of("W1", "W2", "W3"), List.of("W4", "W5"));
+  }
+
+  /** The lamp FAR is on in two states and gets its volts another way in one of them. */
+  @Test
+  void namesTheStatesWhereTheseAreNotAll() {
+    String more =
+        LAMPS
+            .replace(
+                "\"LOST\": {",
+                "\"SW\": {\"elements\": {\"c\": {\"kind\": \"contact\", \"a\": \"1\", \"b\":"
+                    + " \"2\"}}}, \"LOST\": {")
+            .replace(
+                "\"wires\": {",
+                "\"states\": {\"day\": {\"on\": [\"FAR\"]}, \"night\": {\"set\": {\"SW\": \"on\"},"
+                    + " \"on\": [\"FAR\"]}}, \"wires\": {\"W7\": {\"from\": \"BAT:+\", \"to\":"
+                    + " \"SW:1\", \"areaMm2\": 1, \"cutMm\": 100}, \"W8\": {\"from\": \"SW:2\","
+                    + " \"to\": \"FAR:1\", \"areaMm2\": 1, \"cutMm\": 100},");
+    WhatIfRoom room = WhatIfRoom.of(Judged.facts(Map.of(Judged.ROOT, more)), List.of());
+    WhatIfRoom.Loss plug = room.groups().get(0).losses().shown().get(0);
+    assertThat(plug.dead().shown()).containsExactly(new WhatIfRoom.User("FAR.bulb", 0, "day"));
   }
 
   @Test
   void countsEveryWireOfTheSampleOnce() {
     Facts facts = SampleCar.facts();
     WhatIfRoom room = WhatIfRoom.of(facts, List.of());
-    int told =
-        room.wires().shown().stream().mapToInt(loss -> loss.by().count()).sum() + room.idle();
-    assertThat(told).isEqualTo(facts.harness().wires().size());
-    assertThat(room.wires().shown())
-        .allMatch(loss -> loss.users().shown().stream().allMatch(user -> user.circuit() == 0));
+    WhatIfRoom.Group wires =
+        room.groups().stream()
+            .filter(group -> group.title().equals("A wire opens"))
+            .findFirst()
+            .orElseThrow();
+    int told = wires.losses().shown().stream().mapToInt(loss -> loss.by().count()).sum();
+    assertThat(told + wires.idle()).isEqualTo(facts.harness().wires().size());
+    assertThat(wires.losses().shown())
+        .allMatch(loss -> loss.dead().shown().stream().allMatch(user -> user.circuit() == 0));
+  }
+
+  @Test
+  void saysWhenTheHarnessIsTooLargeToSolve() {
+    String text = GeneratedHarness.of(WhatIfRoom.MOST_SOLVED / 6 + 1, 7);
+    WhatIfRoom room = WhatIfRoom.of(Judged.facts(Map.of(Judged.ROOT, text)), List.of());
+    assertThat(room.solved()).isFalse();
+    assertThat(room.whyNot()).endsWith(" wires in 6 states are many");
+    assertThat(room.groups()).hasSize(2);
+    assertThat(room.groups().get(1).losses().shown()).hasSize(WhatIfRoom.MOST_LOSSES);
   }
 }
