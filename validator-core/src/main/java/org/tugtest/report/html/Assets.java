@@ -16,12 +16,18 @@ import java.util.Base64;
 public record Assets(String style, String script) {
 
   static Assets load() {
-    return new Assets(shared() + read(Assets.class, "report.css"), read(Assets.class, "report.js"));
+    String style = shared() + read(Assets.class, "report.css") + rooms();
+    return new Assets(style, read(Assets.class, "report.js"));
   }
 
   /** The style of wire colours and connector faces, which stands before a page's own style. */
   public static String shared() {
     return read(Assets.class, "colours.css") + read(Assets.class, "faces.css");
+  }
+
+  /** The style of circuits and of the fuse map, which stands after a page's own style. */
+  public static String rooms() {
+    return read(Assets.class, "circuits.css");
   }
 
   /** The style with the words of the print margins added. */

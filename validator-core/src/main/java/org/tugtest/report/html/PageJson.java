@@ -12,14 +12,14 @@ import tools.jackson.core.json.JsonFactory;
  * JSON that may stand inside a script element: it holds no character that could end the element,
  * begin a comment or break a line of script.
  */
-final class PageJson {
+public final class PageJson {
   private static final JsonFactory FACTORY =
       JsonFactory.builder().characterEscapes(new ForPages()).build();
 
   private PageJson() {}
 
   /** A generator that writes to {@code to}. */
-  static JsonGenerator to(StringWriter to) {
+  public static JsonGenerator to(StringWriter to) {
     return FACTORY.createGenerator(ObjectWriteContext.empty(), to);
   }
 

@@ -19,7 +19,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** The machine's own Chromium, without a window and without a way into any network; for tests. */
-final class Chromium implements AutoCloseable {
+public final class Chromium implements AutoCloseable {
   private final ChromeDriver driver;
 
   private Chromium(ChromeDriver driver) {
@@ -27,12 +27,13 @@ final class Chromium implements AutoCloseable {
   }
 
   /** Starts it with a fresh profile; skips the test when browser or driver are not installed. */
-  static Chromium start(Path profile) {
+  public static Chromium start(Path profile) {
     Optional<Path> browser = onPath("chromium", "chromium-browser", "google-chrome");
     Optional<Path> driver = onPath("chromedriver");
     Assumptions.assumeTrue(
         browser.isPresent() && driver.isPresent(),
-        "chromium and chromedriver are not both on the PATH: the pages were not tried in a browser");
+        "chromium and chromedriver are not both on the PATH: the pages were not tried in a"
+            + " browser");
     LoggingPreferences logs = new LoggingPreferences();
     logs.enable(LogType.BROWSER, Level.ALL);
     logs.enable(LogType.PERFORMANCE, Level.ALL);
@@ -69,24 +70,26 @@ final class Chromium implements AutoCloseable {
         .findFirst();
   }
 
-  ChromeDriver driver() {
+  /** To click and type with. */
+  public ChromeDriver driver() {
     return driver;
   }
 
-  void open(Path file, String fragment) {
+  /** Opens a page from disk, at a fragment such as {@code #x} when that is not empty. */
+  public void open(Path file, String fragment) {
     driver.get("about:blank");
     driver.get(file.toAbsolutePath().toUri() + fragment);
   }
 
   /** The size of the window, in CSS pixels. */
-  void size(int width, int height) {
+  public void size(int width, int height) {
     command(
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
   }
 
   /** {@code screen} or {@code print}, {@code light} or {@code dark}. */
-  void media(String media, String scheme) {
+  public void media(String media, String scheme) {
     command(
         "Emulation.setEmulatedMedia",
         Map.of(
@@ -96,21 +99,23 @@ final class Chromium implements AutoCloseable {
             List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
   }
 
-  void scripts(boolean allowed) {
+  /** Whether pages may run scripts from now on. */
+  public void scripts(boolean allowed) {
     command("Emulation.setScriptExecutionDisabled", Map.of("value", !allowed));
   }
 
-  Map<String, Object> command(String name, Map<String, Object> parameters) {
+  /** A command of the protocol for developers. */
+  public Map<String, Object> command(String name, Map<String, Object> parameters) {
     return driver.executeCdpCommand(name, parameters);
   }
 
   /** What a script answers, as text. */
-  String ask(String script) {
+  public String ask(String script) {
     return String.valueOf(driver.executeScript(script));
   }
 
   /** What the console says that is worse than information. */
-  List<String> complaints() {
+  public List<String> complaints() {
     return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
         .filter(entry -> entry.getLevel().intValue() > Level.INFO.intValue())
         .map(entry -> entry.getMessage())
@@ -118,7 +123,7 @@ final class Chromium implements AutoCloseable {
   }
 
   /** The addresses of all that was asked for since the last call. */
-  List<String> requests() {
+  public List<String> requests() {
     return driver.manage().logs().get(LogType.PERFORMANCE).getAll().stream()
         .map(entry -> JsonMapper.shared().readTree(entry.getMessage()).path("message"))
         .filter(event -> event.path("method").asString("").equals("Network.requestWillBeSent"))
@@ -128,7 +133,7 @@ final class Chromium implements AutoCloseable {
   }
 
   /** Keeps a picture of the window. */
-  void picture(Path file) throws java.io.IOException {
+  public void picture(Path file) throws java.io.IOException {
     Files.write(file, driver.getScreenshotAs(OutputType.BYTES));
   }
 

@@ -13,6 +13,7 @@ import org.tugtest.report.sheets.list.Pinouts;
 import org.tugtest.report.sheets.list.ShoppingList;
 import org.tugtest.report.sheets.list.SpliceList;
 import org.tugtest.report.sheets.list.WireList;
+import org.tugtest.report.sheets.track.TrackPage;
 
 /** The documents that the goal {@code documents} writes. */
 public final class Documents {
@@ -27,7 +28,8 @@ public final class Documents {
           new BuildOrder(),
           new Pinouts(),
           new ShoppingList(),
-          new CrossMates());
+          new CrossMates(),
+          new TrackPage());
 
   private Documents() {}
 
