@@ -44,20 +44,24 @@ final class SheetCsv {
     CSVFormat format = CSVFormat.RFC4180.builder().setRecordSeparator('\n').get();
     StringBuilder out = new StringBuilder();
     try (CSVPrinter printer = new CSVPrinter(out, format)) {
-      printer.printRecord(columns.stream().filter(Column::exported).map(Column::key).toList());
+      printer.printRecord(heads(columns));
       for (Table table : tables) {
-        if (!table.columns().equals(columns)) {
+        if (!heads(table.columns()).equals(heads(columns))) {
           throw new IllegalArgumentException(
               "tables of one CSV file have other columns: " + columns + ", " + table.columns());
         }
         for (List<Cell> row : table.rows()) {
-          printer.printRecord(values(columns, row));
+          printer.printRecord(values(table.columns(), row));
         }
       }
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
     }
     return out.toString();
+  }
+
+  private static List<String> heads(List<Column> columns) {
+    return columns.stream().filter(Column::exported).map(Column::key).toList();
   }
 
   private static List<String> values(List<Column> columns, List<Cell> row) {

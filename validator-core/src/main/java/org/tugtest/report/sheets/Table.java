@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A table of a sheet. Tables of one sheet that name the same CSV file have the same columns and go
- * into that file one after the other.
+ * A table of a sheet. Tables of one sheet that name the same CSV file have the same heads there and
+ * go into that file one after the other.
  *
  * @param caption printed above it; empty: none
  * @param csv what the name of its CSV file has after that of the sheet, {@code ""} for nothing;

@@ -9,6 +9,8 @@ final class TableMarkup {
       " <span class=\"guess\"><svg class=\"sign sign-guess\" aria-hidden=\"true\""
           + " focusable=\"false\"><use href=\"#i-guess\"/></svg>guess</span>";
 
+  private static final int LONGEST_WORD = 16;
+
   private TableMarkup() {}
 
   static void add(Markup html, Table table) {
@@ -77,6 +79,8 @@ final class TableMarkup {
     Swatch swatch = cell.swatch();
     if (swatch != null) {
       html.raw("<span class=\"whole\">").swatch(swatch).raw("</span>");
+    } else if (isWord(cell.text())) {
+      html.raw("<span class=\"whole\">").text(cell.text()).raw("</span>");
     } else {
       html.text(cell.text());
     }
@@ -85,5 +89,10 @@ final class TableMarkup {
       html.raw("<small class=\"below\">").text(cell.below()).raw("</small>");
     }
     html.raw("</" + tag + ">");
+  }
+
+  /** Whether it is an id or the like, which a browser must not break at its hyphens. */
+  private static boolean isWord(String text) {
+    return text.length() <= LONGEST_WORD && text.indexOf('-') > 0 && text.indexOf(' ') < 0;
   }
 }

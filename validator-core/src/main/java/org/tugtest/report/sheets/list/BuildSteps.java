@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -168,7 +169,7 @@ final class BuildSteps {
                   : Quoted.number(segment.lengthMm()) + " mm";
           add(
               closed ? BuildStage.SLEEVES : BuildStage.OPEN,
-              "segment " + segment.id() + ", " + segment.from() + " to " + segment.to(),
+              named(segment),
               (closed ? "slide on " : "put round ")
                   + layers.get(i)
                   + (layers.size() > 1 ? ", layer " + (i + 1) + " from inside" : ""),
@@ -176,6 +177,15 @@ final class BuildSteps {
         }
       }
     }
+  }
+
+  private static String named(Layout.Segment segment) {
+    return "segment "
+        + segment.id()
+        + ", "
+        + Objects.requireNonNullElse(segment.from(), "?")
+        + " to "
+        + Objects.requireNonNullElse(segment.to(), "?");
   }
 
   /** What is not known counts as closed: it then goes on in time in any case. */
@@ -237,7 +247,7 @@ final class BuildSteps {
   }
 
   private List<WireEnd> endsIn(String connector) {
-    return facts.wiring().cavitiesOf(connector).stream()
+    return LoomParts.sorted(facts.wiring().cavitiesOf(connector)).stream()
         .flatMap(cavity -> facts.wiring().endsAt(Point.cavity(connector, cavity)).stream())
         .toList();
   }

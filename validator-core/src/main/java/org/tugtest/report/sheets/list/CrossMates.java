@@ -4,15 +4,23 @@ import java.util.ArrayList;
 import java.util.List;
 import org.tugtest.check.CheckedFinding;
 import org.tugtest.report.HarnessReport;
+import org.tugtest.report.sheets.Cell;
+import org.tugtest.report.sheets.Column;
 import org.tugtest.report.sheets.Document;
 import org.tugtest.report.sheets.DocumentMaker;
 import org.tugtest.report.sheets.Scope;
 import org.tugtest.report.sheets.Sheet;
-import org.tugtest.report.sheets.Words;
+import org.tugtest.report.sheets.Table;
 import org.tugtest.rule.Coverage;
 
 /** What each pin would meet if plugs that can be exchanged were exchanged. */
 public final class CrossMates implements DocumentMaker {
+  private static final String MEETS = " meets ";
+  private static final List<Column> COLUMNS =
+      List.of(
+          Column.text("plug", "If plugged so"),
+          Column.text("contact", "Contact"),
+          Column.text("would_meet", "Would meet"));
   private static final String RULE = "cross-mating-possible";
 
   @Override
@@ -47,11 +55,29 @@ public final class CrossMates implements DocumentMaker {
       sheet.note("No two connectors can be exchanged, as far as housings and places are known.");
     }
     for (CheckedFinding checked : found) {
-      List<String> lines = new ArrayList<>();
-      checked.finding().details().forEach(line -> lines.add(line.strip()));
       String waived = checked.waived() ? " (accepted by a waiver)" : "";
-      sheet.add(new Words(checked.finding().message() + waived, false, lines));
+      sheet.add(
+          Table.of(COLUMNS, rows(checked.finding().details()), "Nothing there meets.")
+              .captioned(checked.finding().message() + waived));
     }
     return List.of(sheet.build());
+  }
+
+  /** The details of the rule: a line that names the plug, then one for each of its contacts. */
+  private static List<List<Cell>> rows(List<String> details) {
+    List<List<Cell>> rows = new ArrayList<>();
+    Cell plug = Cell.EMPTY;
+    for (String line : details) {
+      int meets = line.indexOf(MEETS);
+      if (line.endsWith(":") && meets < 0) {
+        plug = Cell.text(line.substring(0, line.length() - 1));
+      } else if (meets < 0) {
+        rows.add(List.of(Cell.text(line.strip()), Cell.EMPTY, Cell.EMPTY));
+      } else {
+        Cell contact = Cell.text(line.substring(0, meets).strip());
+        rows.add(List.of(plug, contact, Cell.text(line.substring(meets + MEETS.length()).strip())));
+      }
+    }
+    return rows;
   }
 }

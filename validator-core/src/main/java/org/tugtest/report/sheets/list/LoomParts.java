@@ -10,6 +10,7 @@ import org.tugtest.model.Wire;
 import org.tugtest.network.Point;
 import org.tugtest.network.WireEnd;
 import org.tugtest.report.sheets.Scope;
+import org.tugtest.text.NaturalOrder;
 
 /** What belongs to a scope, in natural order. */
 final class LoomParts {
@@ -39,6 +40,11 @@ final class LoomParts {
               return scope.holds(written == null ? loomOfWires(endsIn(facts, id)) : written.loom());
             })
         .toList();
+  }
+
+  /** Cavities in natural order, not in that of the rows of a housing. */
+  static List<String> sorted(List<String> cavities) {
+    return cavities.stream().sorted(NaturalOrder.NATURAL).toList();
   }
 
   /** The wire ends on a splice. */

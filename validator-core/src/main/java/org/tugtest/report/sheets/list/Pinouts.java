@@ -20,10 +20,8 @@ import org.tugtest.report.sheets.Table;
 
 /** Every connector of each loom from both sides, with what sits in each cavity. */
 public final class Pinouts implements DocumentMaker {
-  private static final List<Column> COLUMNS =
+  private static final List<Column> OTHERS =
       List.of(
-          Column.text("connector", "Connector").inCsv(),
-          Column.text("cavity", "Cavity"),
           Column.text("wire", "Wire"),
           Column.text("colour", "Colour"),
           Column.text("size", "Size"),
@@ -53,12 +51,21 @@ public final class Pinouts implements DocumentMaker {
                         + " both.");
         for (String id : ids) {
           sheet.add(new Drawing("<div class=\"faces\">" + faces.getOrDefault(id, "") + "</div>"));
-          sheet.add(Table.of(COLUMNS, maker.rows(id), id + " has no cavities.").withTicks());
+          sheet.add(Table.of(columns(id), maker.rows(id), id + " has no cavities.").withTicks());
         }
         sheets.add(sheet.build());
       }
     }
     return sheets;
+  }
+
+  /** The connector stands in the head, which each page repeats. */
+  private static List<Column> columns(String connector) {
+    List<Column> columns = new ArrayList<>();
+    columns.add(Column.text("connector", "Connector").inCsv());
+    columns.add(Column.text("cavity", connector));
+    columns.addAll(OTHERS);
+    return columns;
   }
 
   private static final class Maker {
@@ -74,7 +81,7 @@ public final class Pinouts implements DocumentMaker {
 
     List<List<Cell>> rows(String connector) {
       List<List<Cell>> rows = new ArrayList<>();
-      for (String cavity : facts.wiring().cavitiesOf(connector)) {
+      for (String cavity : LoomParts.sorted(facts.wiring().cavitiesOf(connector))) {
         Point point = Point.cavity(connector, cavity);
         List<WireEnd> wires = facts.wiring().endsAt(point);
         if (wires.isEmpty()) {

@@ -25,16 +25,23 @@ class CrossMatesTest {
 
   @Test
   void saysWhatEachPinWouldMeet() {
-    String words = Made.of(new CrossMates(), lamps("nose")).words("cross-mates.html");
-    assertThat(words)
-        .contains("can be plugged into each other&#39;s places")
-        .contains("X1:1 W1 meets LAMP:1");
+    Made made = Made.of(new CrossMates(), lamps("nose"));
+    assertThat(made.words("cross-mates.html"))
+        .contains("can be plugged into each other&#39;s places");
+    // cavity 1 meets pin 1 and cavity 2 pin 2, either way round
+    assertThat(made.rows("cross-mates.csv"))
+        .hasSize(4)
+        .anyMatch(
+            row ->
+                row.get("plug").equals("X1 plugged into LAMP.p")
+                    && row.get("contact").startsWith("X1:1 W1")
+                    && row.get("would_meet").startsWith("LAMP:1"));
   }
 
   @Test
   void saysThatNothingCanBeExchanged() {
     assertThat(Made.of(new CrossMates(), lamps("tail")).words("cross-mates.html"))
         .contains("No two connectors can be exchanged")
-        .doesNotContain("meets");
+        .doesNotContain("Would meet");
   }
 }
