@@ -2,6 +2,7 @@ package org.tugtest.goal;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import javax.inject.Inject;
 import org.apache.maven.execution.MavenSession;
@@ -64,19 +65,24 @@ public final class InstallHookMojo extends HarnessGoal {
           new StandaloneJar(
               repositories, maven.getRepositorySession(), here.getRemotePluginRepositories());
       List<String> done = Installation.of(tree).install(order, plugin, jar.find(plugin), java());
-      done.forEach(getLog()::info);
-      getLog()
-          .info(
-              done.isEmpty()
-                  ? "the commit guard is installed already; nothing was changed"
-                  : "the commit guard watches "
-                      + order.harness()
-                      + "; take it away with: "
-                      + around.goals()
-                      + "remove-hook");
+      said(done, order).forEach(getLog()::info);
     } catch (IOException failed) {
       throw new MojoExecutionException(String.valueOf(failed.getMessage()), failed);
     }
+  }
+
+  /** What is told of an installation. */
+  static List<String> said(List<String> done, GuardOrder order) {
+    List<String> lines = new ArrayList<>(done);
+    lines.add(
+        done.isEmpty()
+            ? "the commit guard is installed already; nothing was changed"
+            : "the commit guard watches "
+                + order.harness()
+                + "; take it away with: "
+                + order.goals()
+                + "remove-hook");
+    return lines;
   }
 
   private Installation.JavaHome java() {
@@ -100,7 +106,8 @@ public final class InstallHookMojo extends HarnessGoal {
         later());
   }
 
-  private static String later() throws MojoExecutionException {
+  /** What the guard leaves to others. */
+  static String later() throws MojoExecutionException {
     List<String> own = TeamRules.ids();
     return "left to continuous integration: reports, merges that run no hook (fast-forward, rebase)"
         + (own.isEmpty() ? "" : ", the team's own rules (" + String.join(", ", own) + ")");

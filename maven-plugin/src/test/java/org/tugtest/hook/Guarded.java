@@ -16,7 +16,7 @@ import org.tugtest.git.RealGit;
 import org.tugtest.git.WorkTree;
 
 /** A repository with a small harness in two files and the guard installed, for tests. */
-final class Guarded {
+public final class Guarded {
   static final String ROOT = "src/main/harness/car.harness.json";
   static final String LEFT = "src/main/harness/looms/left.json";
   static final String RIGHT = "src/main/harness/looms/right.json";
@@ -60,8 +60,13 @@ final class Guarded {
   }
 
   static GuardOrder order() {
+    return order("left to CI");
+  }
+
+  /** What a project that says nothing of it asks the guard for. */
+  public static GuardOrder order(String later) {
     return new GuardOrder(
-        "src/main/harness", List.of(), List.of(), List.of(), "error", "mvn tugtest:", "left to CI");
+        "src/main/harness", List.of(), List.of(), List.of(), "error", "mvn tugtest:", later);
   }
 
   /**
@@ -69,12 +74,17 @@ final class Guarded {
    * lies in place already, as if it had been rehearsed.
    */
   static List<String> install(RealGit git) throws IOException {
+    return install(git, order());
+  }
+
+  /** The same with an order of one's own. */
+  public static List<String> install(RealGit git, GuardOrder order) throws IOException {
     try (WorkTree tree = WorkTree.around(git.folder()).orElseThrow()) {
       Path own = Files.createDirectories(tree.hooks().resolve("tugtest"));
       Path jar = own.resolve("guard.jar");
       writeJar(jar);
       Files.writeString(own.resolve("guard.jsa"), "");
-      return Installation.of(tree).install(order(), PLUGIN, jar, java());
+      return Installation.of(tree).install(order, PLUGIN, jar, java());
     }
   }
 
