@@ -21,9 +21,13 @@ public record Consequences(String title, List<Moved> moved) {
     return List.of(
         new Totals(),
         new LoadVolts(),
+        new NetVolts(),
         new WireAmps(),
         new FuseLimits(),
+        new CarryingCapacities(),
         new PathResistances(),
+        new ClearingTimes(),
+        new WireTemperatures(),
         new CutLengths(),
         new BundleDiameters());
   }

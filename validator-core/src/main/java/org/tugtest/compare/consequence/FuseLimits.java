@@ -1,7 +1,8 @@
 package org.tugtest.compare.consequence;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.compare.Comparison;
@@ -10,7 +11,10 @@ import org.tugtest.facts.Facts;
 import org.tugtest.finding.Subject;
 import org.tugtest.protect.Exposure;
 
-/** The lasting current that the fuses let each wire see. */
+/**
+ * The lasting current that the fuses let the wires see: of each net that stayed, the wire whose
+ * figure moved most.
+ */
 public final class FuseLimits implements Consequence {
   @Override
   public String title() {
@@ -19,15 +23,17 @@ public final class FuseLimits implements Consequence {
 
   @Override
   public List<Moved> of(Comparison comparison) {
-    List<Moved> moved = new ArrayList<>();
+    Map<String, Moved> moved = new LinkedHashMap<>();
     for (Match match : comparison.matches().in("wires")) {
       Double was = limit(comparison.before().facts(), match.before());
       Double is = limit(comparison.after().facts(), match.after());
       if (was != null && is != null && !was.equals(is)) {
-        moved.add(new Moved(match.after(), Subject.wire(match.after()), was, is, "A", 1, ""));
+        moved.put(
+            match.after(),
+            new Moved(match.after(), Subject.wire(match.after()), was, is, "A", 1, ""));
       }
     }
-    return Moved.sorted(moved);
+    return moved.isEmpty() ? List.of() : new StayedNets(comparison).worst(moved);
   }
 
   /** In amperes; infinite when nothing bounds it, null when it is not exposed or not known. */

@@ -10,9 +10,15 @@ import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
 import org.tugtest.operate.OperatingPoint;
 import org.tugtest.text.NaturalOrder;
+import org.tugtest.text.Series;
 
-/** The volts at each load, in the state of both revisions in which they move most. */
+/**
+ * The volts at each load, in the state of both revisions in which they move most; the others stand
+ * beside it.
+ */
 public final class LoadVolts implements Consequence {
+  private static final int NAMED = 4;
+
   @Override
   public String title() {
     return "volts at the loads";
@@ -26,24 +32,37 @@ public final class LoadVolts implements Consequence {
     before.forEach(
         (load, states) -> {
           Map<String, Double> now = after.getOrDefault(load, Map.of());
-          states.entrySet().stream()
-              .filter(state -> now.containsKey(renamed(comparison, state.getKey())))
-              .flatMap(
-                  state -> {
-                    String name = renamed(comparison, state.getKey());
-                    return Moved.of(
-                        load + " in " + name,
-                        new org.tugtest.finding.Subject("devices/" + load),
-                        state.getValue(),
-                        now.get(name),
-                        "V",
-                        2)
-                        .stream();
-                  })
-              .min(Moved.LARGEST_FIRST)
-              .ifPresent(moved::add);
+          List<Moved> here =
+              states.entrySet().stream()
+                  .filter(state -> now.containsKey(renamed(comparison, state.getKey())))
+                  .flatMap(
+                      state -> {
+                        String name = renamed(comparison, state.getKey());
+                        return Moved.of(
+                            load + " in " + name,
+                            new org.tugtest.finding.Subject("devices/" + load),
+                            state.getValue(),
+                            now.get(name),
+                            "V",
+                            2)
+                            .stream();
+                      })
+                  .sorted(Moved.LARGEST_FIRST)
+                  .toList();
+          if (!here.isEmpty()) {
+            moved.add(here.get(0).with(others(here.subList(1, here.size()), load)));
+          }
         });
     return Moved.sorted(moved);
+  }
+
+  /** The other states in which a load's volts moved: {@code in day -0.12 V, in rain -0.10 V}. */
+  private static String others(List<Moved> others, String load) {
+    List<String> texts =
+        others.stream()
+            .map(moved -> moved.what().substring(load.length() + 1) + " " + moved.difference())
+            .toList();
+    return Series.and(texts, NAMED);
   }
 
   private static String renamed(Comparison comparison, String state) {

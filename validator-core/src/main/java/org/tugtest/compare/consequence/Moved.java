@@ -61,13 +61,13 @@ public record Moved(
     return before == null || after == null ? Double.POSITIVE_INFINITY : Math.abs(after - before);
   }
 
-  /** A value with its unit; {@code not known} for null. */
+  /** A value with its unit; {@code not known} for null, {@code no bound} or {@code never}. */
   public String shown(@Nullable Double value) {
     if (value == null) {
       return "not known";
     }
     if (value.isInfinite()) {
-      return "no bound";
+      return unit.equals("s") ? "never" : "no bound";
     }
     BigDecimal rounded = rounded(value);
     String number = rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
