@@ -1,7 +1,6 @@
 package org.tugtest.rule.load;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -17,6 +16,7 @@ import org.tugtest.operate.OperatingPoint;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
+import org.tugtest.rule.PartChoice;
 import org.tugtest.rule.Rule;
 import org.tugtest.rule.RuleInfo;
 import org.tugtest.rule.Settings;
@@ -139,24 +139,30 @@ public final class GaugeUnderLoad implements Rule {
   }
 
   private static String remedy(Facts facts, Edge.OfWire wire, double amps) {
-    return facts.harness().parts().wires().values().stream()
-        .filter(WirePart::stocked)
-        .filter(
-            part ->
-                facts
-                    .ampacity()
-                    .inPlaceOf(wire.wire(), part)
-                    .filter(stands -> stands.amps() >= amps)
-                    .isPresent())
-        .min(Comparator.comparingDouble(GaugeUnderLoad::area).thenComparing(WirePart::id))
-        .map(part -> "make " + wire.text() + " of " + part.id() + ", which stands it there")
-        .orElse(
-            "take a larger gauge for "
-                + wire.text()
-                + ", a cooler way, or share the load over two wires");
-  }
-
-  private static double area(WirePart part) {
-    return part.areaMm2() == null ? Double.MAX_VALUE : part.areaMm2();
+    PartChoice choice = new PartChoice(facts);
+    WirePart enough = null;
+    for (WirePart part : choice.larger(wire.wire())) {
+      if (choice.stands(wire, part)) {
+        boolean fits = choice.misfit(wire.wire(), part).isEmpty();
+        enough = enough == null || fits ? part : enough;
+        if (fits) {
+          break;
+        }
+      }
+    }
+    if (enough == null) {
+      return "take a larger gauge for "
+          + wire.text()
+          + ", a cooler way, or share the load over two wires";
+    }
+    double stands =
+        facts.ampacity().inPlaceOf(wire.wire(), enough).map(Ampacity::amps).orElse(amps);
+    return String.format(
+        Locale.ROOT,
+        "make %s of %s, which stands %.1f A there%s",
+        wire.text(),
+        enough.id(),
+        down(stands),
+        choice.costs(wire.wire(), enough));
   }
 }

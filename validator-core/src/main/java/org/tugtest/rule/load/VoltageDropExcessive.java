@@ -118,7 +118,7 @@ public final class VoltageDropExcessive implements Rule {
         }
       }
       if (wanted) {
-        judge(load, held, unknown, ledger);
+        judge(facts, load, held, unknown, ledger);
       }
     }
   }
@@ -157,7 +157,7 @@ public final class VoltageDropExcessive implements Rule {
   }
 
   private static void judge(
-      Edge.OfElement load, List<Held> held, @Nullable Edge unknown, Ledger ledger) {
+      Facts facts, Edge.OfElement load, List<Held> held, @Nullable Edge unknown, Ledger ledger) {
     Held worst = null;
     for (Held one : held) {
       worst = worst == null || one.over() > worst.over() ? one : worst;
@@ -165,7 +165,7 @@ public final class VoltageDropExcessive implements Rule {
     if (worst == null) {
       ledger.notJudged(load.subject(), NOT_FED);
     } else if (worst.over() > 1) {
-      ledger.finding(finding(load, worst, held));
+      ledger.finding(finding(facts, load, worst, held));
     } else if (unknown != null) {
       ledger.notJudged(load.subject(), NO_LENGTH);
     } else {
@@ -173,7 +173,8 @@ public final class VoltageDropExcessive implements Rule {
     }
   }
 
-  private static Finding.Draft finding(Edge.OfElement load, Held worst, List<Held> held) {
+  private static Finding.Draft finding(
+      Facts facts, Edge.OfElement load, Held worst, List<Held> held) {
     Feed feed = worst.feed();
     boolean grave = feed.drop() > worst.grave();
     double limit = grave ? Math.max(worst.grave(), worst.limit()) : worst.limit();
@@ -193,7 +194,7 @@ public final class VoltageDropExcessive implements Rule {
                     + " in the return); at most "
                     + measured.limitShown()
                     + " V")
-            .remedy(remedy(feed))
+            .remedy(DropRemedy.of(facts, feed, worst.limit()))
             .measured(measured)
             .state(feed.state().state())
             .basis(
@@ -214,14 +215,5 @@ public final class VoltageDropExcessive implements Rule {
       }
     }
     return draft;
-  }
-
-  private static String remedy(Feed feed) {
-    List<String> worst = Way.worst(feed.supply(), feed.back());
-    return worst.isEmpty()
-        ? "shorten the way or take the next gauge"
-        : "begin where most is lost, "
-            + worst.get(0)
-            + ": a shorter way, the next gauge or a better joint";
   }
 }

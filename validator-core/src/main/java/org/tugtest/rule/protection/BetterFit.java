@@ -1,6 +1,5 @@
 package org.tugtest.rule.protection;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -15,7 +14,10 @@ import org.tugtest.model.FusePart;
 import org.tugtest.model.Wire;
 import org.tugtest.model.WirePart;
 import org.tugtest.network.Edge;
+import org.tugtest.operate.OperatingPoint;
+import org.tugtest.protect.Exposure;
 import org.tugtest.protect.Ratings;
+import org.tugtest.rule.PartChoice;
 import org.tugtest.table.AwgTable;
 import org.tugtest.table.Cited;
 import org.tugtest.table.FuseRatingTable;
@@ -26,12 +28,17 @@ final class BetterFit {
     0.35, 0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95
   };
 
+  /** A fuse may carry so much of its rating for long in warm air, as fuse-near-rating has it. */
+  private static final double LOADED = 0.7;
+
   private final Facts facts;
+  private final PartChoice choice;
   private final Ampacities heat;
   private final Ratings ratings;
 
   BetterFit(Facts facts) {
     this.facts = facts;
+    this.choice = new PartChoice(facts);
     this.heat = facts.ampacity();
     this.ratings = facts.protection().ratings();
   }
@@ -62,23 +69,34 @@ final class BetterFit {
 
   private String larger(Wire wire, Stress stress) {
     double least = area(heat.forms().part(wire), wire);
-    List<WirePart> stocked =
-        facts.harness().parts().wires().values().stream()
-            .filter(WirePart::stocked)
-            .filter(part -> area(part, wire) > least)
-            .sorted(Comparator.comparingDouble(part -> area(part, wire)))
-            .toList();
+    Edge.OfWire edge =
+        facts
+            .protection()
+            .exposure(wire.id())
+            .or(() -> facts.protection().returning(wire.id()))
+            .map(Exposure::wire)
+            .orElse(null);
+    List<WirePart> stocked = choice.larger(wire);
+    WirePart enough = null;
     for (WirePart part : stocked) {
-      Optional<Ampacity> ampacity = passes(wire, part, stress);
-      if (ampacity.isPresent()) {
-        return "make "
-            + wire.id()
-            + " of "
-            + part.id()
-            + ", which stands "
-            + Figures.amps(Figures.cutOff(ampacity.get().amps()))
-            + " there";
+      if (passes(wire, part, stress).isPresent() && (edge == null || choice.stands(edge, part))) {
+        boolean fits = choice.misfit(wire, part).isEmpty();
+        enough = enough == null || fits ? part : enough;
+        if (fits) {
+          break;
+        }
       }
+    }
+    if (enough != null) {
+      double stands = heat.inPlaceOf(wire, enough).map(Ampacity::amps).orElse(stress.amps());
+      return "make "
+          + wire.id()
+          + " of "
+          + enough.id()
+          + ", which stands "
+          + Figures.amps(Figures.cutOff(stands))
+          + " there"
+          + choice.costs(wire, enough);
     }
     for (double size : SIZES) {
       WirePart part = bare(size, heat.forms().part(wire));
@@ -133,15 +151,22 @@ final class BetterFit {
         made.add(part.ratingA());
       }
     }
+    double carries = 0;
+    for (OperatingPoint state : facts.operating().all()) {
+      carries = state.brief() ? carries : Math.max(carries, Math.abs(state.amps(fuse)));
+    }
     for (double rating : made.descendingSet()) {
       if (rating <= ampacity.amps()
+          && carries <= LOADED * rating
           && !Overload.of(heat, wire, null, Stress.ofFuse(rating, fuse)).tooHot(form.maxC())) {
         boolean trip = ((Element.Fuse) fuse.element()).electronic();
         return Optional.of(
             (trip ? "let " + fuse.text() + " trip at " : "fit ")
                 + Figures.amps(rating)
                 + (trip ? "" : " at most in " + fuse.text())
-                + ", if its loads allow that");
+                + (carries > 0
+                    ? ", which carries " + Figures.amps(carries) + " at most"
+                    : ", if its loads allow that"));
       }
     }
     return Optional.empty();

@@ -44,7 +44,8 @@ class GaugeUnderLoadTest {
     assertThat(over.messages().get(0))
         .startsWith("wire W1 carries ")
         .contains(" A in state as drawn; it stands ");
-    assertThat(over.findings().get(0).remedy()).isEqualTo("make W1 of w4, which stands it there");
+    assertThat(over.findings().get(0).remedy())
+        .matches("make W1 of w4, which stands 5\\d\\.\\d A there");
   }
 
   @Test
@@ -74,5 +75,41 @@ class GaugeUnderLoadTest {
             {"format": 1, "sketch": true, "wires": {"W1": {"from": "A:1", "to": "B:1"}}}
             """);
     assertThat(judged.coverage().notJudged()).isEqualTo(1);
+  }
+
+  private static String remedy(String terminal) {
+    Judged judged =
+        Judged.of(
+            new GaugeUnderLoad(),
+            """
+            {"format": 1,
+             "parts": {
+               "wires": {"w1": {"areaMm2": 1, "maxC": 125, "maxA": 10, "gramsPerM": 10},
+                         "w2": {"awg": "14", "maxC": 125, "maxA": 18, "gramsPerM": 21},
+                         "w3": {"areaMm2": 3, "maxC": 125, "maxA": 11, "gramsPerM": 30},
+                         "w6": {"areaMm2": 6, "maxC": 125, "maxA": 40, "gramsPerM": 60, "stocked": false}},
+               "housings": {"s": {"side": "socket", "family": "t2.8", "rows": [["1", "2"]], "terminals": ["ts"]},
+                            "p": {"side": "pin", "family": "t2.8", "rows": [["2", "1"]]}},
+               "terminals": {"ts": {"family": "t2.8", "side": "socket", "areaMinMm2": 0.5, "areaMaxMm2": %s}}},
+             "devices": {
+               "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+               "FAN": {"ports": {"plug": {"housing": "p"}},
+                       "elements": {"motor": {"kind": "load", "a": "1", "b": "2", "amps": 15}}}},
+             "connectors": {"X1": {"housing": "s", "mates": "FAN"}},
+             "wires": {"W1": {"from": "BAT:+", "to": "X1:1", "part": "w1", "cutMm": 2000},
+                       "W2": {"from": "X1:2", "to": "BAT:-", "areaMm2": 2.5, "cutMm": 2000}}}
+            """
+                .formatted(terminal));
+    return judged.findings().get(0).remedy();
+  }
+
+  /** 2 m of 21 g/m instead of 10: 22 g. AWG 14 is 2.08 mm2. */
+  @Test
+  void theRemedyIsTheNextStockedPartWithItsGrams() {
+    assertThat(remedy("2.5")).isEqualTo("make W1 of w2, which stands 18.0 A there, 22 g more");
+    assertThat(remedy("1.5"))
+        .as("the terminal is too small for it")
+        .isEqualTo(
+            "make W1 of w2, which stands 18.0 A there, 22 g more, with another terminal at X1:1");
   }
 }

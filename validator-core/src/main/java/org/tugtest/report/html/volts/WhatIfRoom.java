@@ -65,7 +65,7 @@ public record WhatIfRoom(boolean solved, String whyNot, List<Group> groups) {
     int states = facts.operating().all().size();
     int wires = facts.harness().wires().size();
     if ((long) wires * states > MOST_SOLVED) {
-      String many = "%d wires in %d states are many".formatted(wires, states);
+      String many = wires + " wires in " + states + " states are many";
       return new WhatIfRoom(false, many, hanging(facts, circuits));
     }
     WhatIfTable table = WhatIfTable.of(facts);

@@ -1,0 +1,217 @@
+package org.tugtest.rule;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.tugtest.facts.Facts;
+import org.tugtest.heat.Ampacity;
+import org.tugtest.model.Housing;
+import org.tugtest.model.Seal;
+import org.tugtest.model.Splice;
+import org.tugtest.model.SplicePart;
+import org.tugtest.model.Terminal;
+import org.tugtest.model.Wire;
+import org.tugtest.model.WirePart;
+import org.tugtest.network.Edge;
+import org.tugtest.network.Fitting;
+import org.tugtest.network.Point;
+import org.tugtest.network.WireEnd;
+import org.tugtest.operate.OperatingPoint;
+import org.tugtest.protect.Exposure;
+import org.tugtest.table.Cited;
+
+/**
+ * Which stocked wire part a wire could be made of instead: one that stands what flows and what the
+ * fuses let through, in that air, and that the terminals, seals and splices at its ends take. So a
+ * remedy does not send anybody from one finding to the next.
+ */
+public final class PartChoice {
+  private static final double PER_METRE = 1000;
+
+  /** Half a gram is no gram. */
+  private static final double SOME_GRAMS = 0.5;
+
+  private final Facts facts;
+
+  /** The choice among the wire parts of a harness. */
+  public PartChoice(Facts facts) {
+    this.facts = facts;
+  }
+
+  /** The stocked parts that are larger than a wire is now, the smallest first. */
+  public List<WirePart> larger(Wire wire) {
+    double now = facts.fitting().sizes().areaMm2(wire).map(Cited::value).orElse(0.0);
+    return facts.harness().parts().wires().values().stream()
+        .filter(WirePart::stocked)
+        .filter(part -> area(wire, part) > now)
+        .sorted(
+            Comparator.comparingDouble((WirePart part) -> area(wire, part))
+                .thenComparing(WirePart::id))
+        .toList();
+  }
+
+  /** The conductor area of a part in mm2; 0 when it gives none. */
+  private double area(Wire wire, WirePart part) {
+    return facts.fitting().sizes().areaMm2(of(wire, part)).map(Cited::value).orElse(0.0);
+  }
+
+  /** Whether a part would stand what flows and what the fuses let through a wire. */
+  public boolean stands(Edge.OfWire edge, WirePart part) {
+    Wire wire = edge.wire();
+    Ampacity ampacity = facts.ampacity().inPlaceOf(wire, part).orElse(null);
+    if (ampacity == null) {
+      return false;
+    }
+    for (OperatingPoint state : facts.operating().all()) {
+      if (!state.brief() && Math.abs(state.amps(edge)) > ampacity.amps()) {
+        return false;
+      }
+    }
+    return bounded(facts.protection().exposure(wire.id()), ampacity)
+        && bounded(facts.protection().returning(wire.id()), ampacity);
+  }
+
+  /** A wire that nothing bounds has a finding of its own, which no gauge puts right. */
+  private static boolean bounded(Optional<Exposure> exposure, Ampacity ampacity) {
+    return exposure.isEmpty()
+        || exposure.get().unbounded()
+        || exposure.get().leastA() <= ampacity.amps();
+  }
+
+  /**
+   * What at the ends of a wire does not take a part, in words; empty when all of it does, as far as
+   * its figures are known.
+   */
+  public String misfit(Wire wire, WirePart part) {
+    List<String> misfits = new ArrayList<>();
+    for (boolean from : new boolean[] {true, false}) {
+      WireEnd end = new WireEnd(wire, from);
+      Point at = facts.wiring().pointOf(end.ref()).orElse(null);
+      if (at != null) {
+        List<WireEnd> ends = new ArrayList<>();
+        for (WireEnd there : facts.wiring().endsAt(at)) {
+          ends.add(
+              there.wire().id().equals(wire.id())
+                  ? new WireEnd(of(wire, part), there.from())
+                  : there);
+        }
+        String what = misfit(at, end, ends);
+        if (!what.isEmpty()) {
+          misfits.add("another " + what + " at " + at.text());
+        }
+      }
+    }
+    return String.join(" and ", misfits);
+  }
+
+  private String misfit(Point at, WireEnd end, List<WireEnd> ends) {
+    if (at.kind() == Point.Kind.SPLICE) {
+      Splice splice = facts.harness().splices().get(at.owner());
+      SplicePart part =
+          splice == null || splice.part() == null
+              ? null
+              : facts.harness().parts().splices().get(splice.part());
+      Double sum = facts.fitting().areaSum(ends).map(Cited::value).orElse(null);
+      boolean over =
+          part != null && part.areaMaxMm2() != null && sum != null && sum > part.areaMaxMm2();
+      return over ? "splice" : "";
+    }
+    if (at.kind() == Point.Kind.PIN) {
+      Terminal terminal =
+          end.terminal() == null ? null : facts.harness().parts().terminals().get(end.terminal());
+      return terminal == null || takes(terminal, ends) ? "" : "terminal";
+    }
+    Housing housing = facts.wiring().mating().housingOf(at.owner()).orElse(null);
+    List<Terminal> terminals =
+        named(facts.fitting().terminal(at), id -> facts.harness().parts().terminals().get(id));
+    boolean held =
+        terminals.stream()
+            .anyMatch(
+                terminal ->
+                    (housing == null || Fitting.fitsCavity(terminal, housing, at.name()))
+                        && takes(terminal, ends));
+    if (!terminals.isEmpty() && !held) {
+      return "terminal";
+    }
+    List<Seal> seals =
+        named(facts.fitting().seal(at), id -> facts.harness().parts().seals().get(id));
+    boolean sealed =
+        seals.stream()
+            .anyMatch(
+                seal ->
+                    facts
+                        .fitting()
+                        .insulationProblem(seal.insulationMinMm(), seal.insulationMaxMm(), ends)
+                        .isEmpty());
+    return seals.isEmpty() || sealed ? "" : "seal";
+  }
+
+  private boolean takes(Terminal terminal, List<WireEnd> ends) {
+    Fitting fitting = facts.fitting();
+    return fitting.areaProblem(terminal, ends).isEmpty()
+        && fitting
+            .insulationProblem(terminal.insulationMinMm(), terminal.insulationMaxMm(), ends)
+            .isEmpty();
+  }
+
+  private static <T> List<T> named(Fitting.Choice<T> choice, Function<String, @Nullable T> parts) {
+    List<T> all = new ArrayList<>();
+    for (String id : choice.named()) {
+      T part = parts.apply(id);
+      if (part != null) {
+        all.add(part);
+      }
+    }
+    return all;
+  }
+
+  /** What a part costs in mass over the wire as it is: {@code 12 g more}; empty when not known. */
+  public String grams(Wire wire, WirePart part) {
+    WirePart now = wire.part() == null ? null : facts.harness().parts().wires().get(wire.part());
+    Double before = now == null ? null : now.gramsPerM();
+    Double after = part.gramsPerM();
+    Double mm = facts.lengths().of(wire).map(length -> length.mm()).orElse(null);
+    if (before == null || after == null || mm == null) {
+      return "";
+    }
+    double more = (after - before) * mm / PER_METRE;
+    return Math.abs(more) < SOME_GRAMS
+        ? "no gram more"
+        : String.format(Locale.ROOT, "%.0f g %s", Math.abs(more), more > 0 ? "more" : "less");
+  }
+
+  /** What is to be said behind a part in a remedy: grams, and what at the ends changes with it. */
+  public String costs(Wire wire, WirePart part) {
+    String grams = grams(wire, part);
+    String misfit = misfit(wire, part);
+    return (grams.isEmpty() ? "" : ", " + grams) + (misfit.isEmpty() ? "" : ", with " + misfit);
+  }
+
+  /** The same wire of another part. */
+  public static Wire of(Wire wire, WirePart part) {
+    return new Wire(
+        wire.id(),
+        wire.loom(),
+        wire.from(),
+        wire.to(),
+        part.id(),
+        null,
+        null,
+        wire.colour(),
+        wire.colourDrawn(),
+        wire.circuit(),
+        wire.via(),
+        wire.cutMm(),
+        wire.builtMm(),
+        wire.fromTerminal(),
+        wire.toTerminal(),
+        wire.label(),
+        wire.evidence(),
+        wire.decision(),
+        wire.reason());
+  }
+}
