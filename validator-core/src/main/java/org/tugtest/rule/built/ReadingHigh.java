@@ -106,7 +106,7 @@ public final class ReadingHigh implements Rule {
       if (ohms == null
           || shown == null
           || reading.reading().method() == Reading.Method.INSULATION
-          || ohms >= openFrom(facts)) {
+          || ohms >= ReadingBounds.of(facts.harness(), reading.from()).openOhms()) {
         continue;
       }
       Double milliohm = shown.milliohm();
@@ -115,10 +115,7 @@ public final class ReadingHigh implements Rule {
         continue;
       }
       double computed = milliohm / PER_OHM;
-      ReadingLimit limit =
-          new ReadingLimit(
-              settings.number(OVER.name(), reading.from().subject()),
-              settings.number(OHMS.name(), reading.from().subject()));
+      ReadingLimit limit = ReadingBounds.of(facts.harness(), reading.from()).high();
       if (ohms <= limit.greatest(computed)) {
         ledger.fine();
       } else {
@@ -126,15 +123,6 @@ public final class ReadingHigh implements Rule {
         ledger.finding(finding(facts, built, reading, ohms, shown, computed, limit, drop));
       }
     }
-  }
-
-  /** From here on the reading is that of an open line, which has a rule of its own. */
-  private static double openFrom(Facts facts) {
-    Object own =
-        facts.harness().limits().containsKey("reading-open")
-            ? facts.harness().limits().get("reading-open").settings().get("ohms")
-            : null;
-    return own instanceof Number number ? number.doubleValue() : Continuity.OPEN_OHMS.standard();
   }
 
   private static Finding.Draft finding(

@@ -13,6 +13,7 @@ import org.tugtest.report.sheets.list.Pinouts;
 import org.tugtest.report.sheets.list.ShoppingList;
 import org.tugtest.report.sheets.list.SpliceList;
 import org.tugtest.report.sheets.list.WireList;
+import org.tugtest.report.sheets.ringout.RingOutSheets;
 import org.tugtest.report.sheets.track.TrackPage;
 
 /** The documents that the goal {@code documents} writes. */
@@ -29,6 +30,7 @@ public final class Documents {
           new Pinouts(),
           new ShoppingList(),
           new CrossMates(),
+          new RingOutSheets(),
           new TrackPage());
 
   private Documents() {}
