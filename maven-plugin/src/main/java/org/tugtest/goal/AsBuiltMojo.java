@@ -11,7 +11,8 @@ import org.jspecify.annotations.Nullable;
  * Holds a loom as it was built against its plan: bench records (<code>*.record.json</code>),
  * continuity readings (<code>readings/*.csv</code>), or a harness file of the loom as built. Names
  * what deviates and is not accepted, what a meter contradicts, and what would explain it. It writes
- * <code>compare.html</code>, <code>compare.md</code> and <code>compare.json</code>.
+ * <code>compare.html</code>, <code>compare.md</code> and <code>compare.json</code>, and for the
+ * bench the steps back to the plan as <code>rework.html</code> and <code>rework.csv</code>.
  */
 @Mojo(name = "as-built", requiresProject = false, threadSafe = true)
 public final class AsBuiltMojo extends HarnessGoal {
@@ -49,7 +50,10 @@ public final class AsBuiltMojo extends HarnessGoal {
   @Parameter(property = "tugtest.failOn", defaultValue = "error")
   private String failOn;
 
-  /** Formats: <code>html</code>, <code>markdown</code>, <code>json</code>; all when left out. */
+  /**
+   * Formats: <code>html</code>, <code>markdown</code>, <code>json</code>, and <code>rework</code>,
+   * the sheet for the bench; all when left out.
+   */
   @Parameter(property = "tugtest.formats")
   private @Nullable List<String> formats;
 

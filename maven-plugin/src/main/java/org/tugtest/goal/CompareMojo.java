@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Tells what a change means: which circuits change, what is done to which connector, which findings
  * are new, known and resolved, and what follows from it. It writes <code>compare.html</code>,
- * <code>
- * compare.md</code> and <code>compare.json</code>.
+ * <code>compare.md</code> and <code>compare.json</code>, and for the bench the steps from the one
+ * to the other as <code>rework.html</code> and <code>rework.csv</code>.
  */
 @Mojo(name = "compare", requiresProject = false, threadSafe = true)
 public final class CompareMojo extends HarnessGoal {
@@ -66,7 +66,10 @@ public final class CompareMojo extends HarnessGoal {
   @Parameter(property = "tugtest.failOnUnannounced", defaultValue = "false")
   private boolean failOnUnannounced;
 
-  /** Formats: <code>html</code>, <code>markdown</code>, <code>json</code>; all when left out. */
+  /**
+   * Formats: <code>html</code>, <code>markdown</code>, <code>json</code>, and <code>rework</code>,
+   * the sheet for the bench; all when left out.
+   */
   @Parameter(property = "tugtest.formats")
   private @Nullable List<String> formats;
 

@@ -21,6 +21,7 @@ import org.tugtest.report.junit.JunitReport;
 import org.tugtest.report.markdown.CompareMarkdown;
 import org.tugtest.report.markdown.MarkdownReport;
 import org.tugtest.report.sarif.SarifReport;
+import org.tugtest.report.sheets.rework.ReworkWriter;
 
 /** The reports that are written, in the order in which a person would open them. */
 record ReportFiles(List<ReportWriter> writers) {
@@ -34,7 +35,7 @@ record ReportFiles(List<ReportWriter> writers) {
   /** The writers of a comparison in these formats, in all when none is named. */
   static ReportFiles ofComparison(@Nullable List<String> formats) throws MojoExecutionException {
     return of(
-        List.of(new CompareHtml(), new CompareMarkdown(), new CompareReport()),
+        List.of(new CompareHtml(), new CompareMarkdown(), new CompareReport(), new ReworkWriter()),
         formats,
         CiSystem.NONE);
   }

@@ -34,7 +34,13 @@ class AsBuiltGoalTest {
     asBuilt(stage);
     assertThat(stage.outcome()).isEqualTo("clean\n");
     assertThat(stage.reports())
-        .containsExactly("compare.html", "compare.json", "compare.md", "outcome.txt");
+        .containsExactly(
+            "compare.html",
+            "compare.json",
+            "compare.md",
+            "outcome.txt",
+            "rework.csv",
+            "rework.html");
   }
 
   @Test
@@ -74,7 +80,7 @@ class AsBuiltGoalTest {
     for (Object[] wrong :
         new Object[][] {
           {"failOn", "eror", "did you mean error?"},
-          {"formats", List.of("junit"), "it takes html, markdown, json"},
+          {"formats", List.of("junit"), "it takes html, markdown, json, rework"},
           {"today", "soon", "it takes a day"},
           {"plan", "cars.harness.json", "did you mean car.harness.json?"},
           {"harness", "built.harness.json", "car.harness.json"},

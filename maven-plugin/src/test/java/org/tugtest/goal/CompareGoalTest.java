@@ -37,7 +37,8 @@ class CompareGoalTest {
     compare(stage);
     assertThat(stage.log().lines())
         .contains("src/main/harness/car.harness.json against HEAD: nothing changes");
-    assertThat(stage.reports()).contains("compare.html", "compare.json", "compare.md");
+    assertThat(stage.reports())
+        .contains("compare.html", "compare.json", "compare.md", "rework.html", "rework.csv");
     stage.doubled();
     assertThatExceptionOfType(MojoFailureException.class)
         .isThrownBy(() -> compare(stage, "formats", List.of("markdown")))
@@ -77,7 +78,7 @@ class CompareGoalTest {
           {"base", "mian", "mian"},
           {"ours", "main", "belong together"},
           {"failOn", "worst", "it takes error, warning, note, never"},
-          {"formats", List.of("sarif"), "it takes html, markdown, json"},
+          {"formats", List.of("sarif"), "it takes html, markdown, json, rework"},
           {"today", "1.1.2027", "it takes a day"}
         }) {
       assertThatExceptionOfType(MojoExecutionException.class)

@@ -33,11 +33,12 @@ class ReportFilesTest {
 
   @Test
   void aComparisonHasThree() throws MojoExecutionException {
-    assertThat(formats(ReportFiles.ofComparison(null))).containsExactly("html", "markdown", "json");
+    assertThat(formats(ReportFiles.ofComparison(null)))
+        .containsExactly("html", "markdown", "json", "rework");
     assertThat(formats(ReportFiles.ofComparison(List.of("json")))).containsExactly("json");
     assertThatExceptionOfType(MojoExecutionException.class)
         .isThrownBy(() -> ReportFiles.ofComparison(List.of("sarif")))
-        .withMessage("tugtest.formats is \"sarif\"; it takes html, markdown, json");
+        .withMessage("tugtest.formats is \"sarif\"; it takes html, markdown, json, rework");
   }
 
   @Test

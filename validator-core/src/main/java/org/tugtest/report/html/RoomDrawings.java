@@ -1,6 +1,9 @@
 package org.tugtest.report.html;
 
 import gg.jte.output.StringOutput;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.tugtest.compare.Comparison;
 import org.tugtest.report.html.circuits.CircuitsRoom;
 import org.tugtest.report.html.fuses.FusesRoom;
 
@@ -23,5 +26,32 @@ public final class RoomDrawings {
     StringOutput html = new StringOutput();
     JtefusesGenerated.render(new PageOutput(html), null, room);
     return html.toString();
+  }
+
+  /**
+   * The connectors of which a cavity holds something else than before, before and after, with the
+   * cavities that changed marked, by id; an empty text for what is left out.
+   *
+   * @param turned whether the revision is what is there, and the base what is wanted
+   * @param mostCavities how many cavities are drawn in all
+   */
+  public static Map<String, String> changedFaces(
+      Comparison comparison, boolean turned, int mostCavities) {
+    Map<String, String> drawn = new LinkedHashMap<>();
+    int left = mostCavities;
+    for (ChangedFaces faces : ChangedFaces.of(comparison)) {
+      StringOutput html = new StringOutput();
+      left -= faces.cavities();
+      if (left >= 0) {
+        Face first = turned ? faces.after() : faces.before();
+        Face second = turned ? faces.before() : faces.after();
+        JtechangedfaceGenerated.render(
+            new PageOutput(html), null, "Before", first, faces.changed());
+        JtechangedfaceGenerated.render(
+            new PageOutput(html), null, "After", second, faces.changed());
+      }
+      drawn.put(faces.id(), html.toString());
+    }
+    return drawn;
   }
 }

@@ -65,6 +65,20 @@ public record Sheet(
   @Override
   public void write(Stamp stamp, Sink sink) throws IOException {
     put(sink, page(), SheetPage.of(stamp.about(scope), this));
+    writeTables(sink);
+  }
+
+  /**
+   * Writes its files for a folder without an index: the page leads nowhere else.
+   *
+   * @throws IOException when the sink cannot take them
+   */
+  public void writeAlone(Stamp stamp, Sink sink) throws IOException {
+    put(sink, page(), SheetPage.of(stamp.about(scope), this, ""));
+    writeTables(sink);
+  }
+
+  private void writeTables(Sink sink) throws IOException {
     for (Map.Entry<String, List<Table>> csv : SheetCsv.tables(this).entrySet()) {
       put(sink, scope.folder() + csv.getKey(), SheetCsv.text(csv.getValue()));
     }
