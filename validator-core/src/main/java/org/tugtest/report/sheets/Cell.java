@@ -55,10 +55,13 @@ public record Cell(
     return value == null ? unknown(why) : number(value.doubleValue(), decimals);
   }
 
-  /** {@code not known: no part given}. Never stands for zero. */
+  /**
+   * {@code not known: no part given}, on paper with the reason in small print. Never stands for
+   * zero.
+   */
   public static Cell unknown(String why) {
-    String text = why.isEmpty() ? NOT_KNOWN : NOT_KNOWN + ": " + why;
-    return new Cell(text, "", text, false, false, null);
+    String value = why.isEmpty() ? NOT_KNOWN : NOT_KNOWN + ": " + why;
+    return new Cell(NOT_KNOWN, why, value, false, false, null);
   }
 
   /** A wire colour with its picture, base first; null or blank: none given. */
@@ -78,9 +81,12 @@ public record Cell(
     return new Cell(onPaper, below, value, guessed, known, swatch);
   }
 
-  /** The same with a second line in small print, on paper alone; an empty one is left out. */
+  /**
+   * The same with a second line in small print, on paper alone; an empty one is left out. What is
+   * not known keeps its reason there.
+   */
   public Cell over(String smallPrint) {
-    return new Cell(text, smallPrint, value, guessed, known, swatch);
+    return !known ? this : new Cell(text, smallPrint, value, guessed, known, swatch);
   }
 
   /** Whether there is nothing to print. */

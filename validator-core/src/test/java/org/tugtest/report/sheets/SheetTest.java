@@ -70,7 +70,7 @@ class SheetTest {
     Cell cell = Cell.number(null, 0, "no layout");
     assertThat(csv(table(Cell.text("W1"), cell))).contains("W1,not known: no layout,");
     assertThat(page(STAMP, table(Cell.text("W1"), cell)))
-        .contains("<td class=\"unknown\">not known: no layout</td>");
+        .contains("<td class=\"unknown\">not known<small class=\"below\">no layout</small></td>");
   }
 
   @Test

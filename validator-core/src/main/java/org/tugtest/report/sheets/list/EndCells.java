@@ -28,6 +28,10 @@ final class EndCells {
     return facts.wiring().pointOf(end.ref());
   }
 
+  private static String nowhere(WireEnd end) {
+    return end.ref() == null ? "open end" : "the end leads nowhere";
+  }
+
   /** {@code XN1:5}, over the housing. */
   Cell place(WireEnd end) {
     if (end.ref() == null) {
@@ -70,13 +74,13 @@ final class EndCells {
   /** The terminal at an end; empty in a splice. */
   Cell terminal(WireEnd end) {
     Point point = point(end).orElse(null);
-    if (point == null) {
-      return Cell.unknown("open end");
-    }
-    if (point.kind() == Point.Kind.SPLICE) {
+    if (point != null && point.kind() == Point.Kind.SPLICE) {
       return Cell.EMPTY;
     }
-    if (point.kind() == Point.Kind.PIN) {
+    if (point == null && end.terminal() == null) {
+      return Cell.unknown(nowhere(end));
+    }
+    if (point == null || point.kind() == Point.Kind.PIN) {
       return end.terminal() == null
           ? Cell.unknown("no terminal given")
           : Cell.text(end.terminal()).over(terminalPart(end) == null ? "no such part" : "");
@@ -90,10 +94,10 @@ final class EndCells {
   /** The terminal part at an end; null when none is known. */
   @Nullable Terminal terminalPart(WireEnd end) {
     Point point = point(end).orElse(null);
-    if (point == null || point.kind() == Point.Kind.SPLICE) {
+    if (point != null && point.kind() == Point.Kind.SPLICE) {
       return null;
     }
-    if (point.kind() == Point.Kind.PIN) {
+    if (point == null || point.kind() == Point.Kind.PIN) {
       return end.terminal() == null
           ? null
           : facts.harness().parts().terminals().get(end.terminal());
@@ -127,10 +131,10 @@ final class EndCells {
 
   /** What is stripped, in mm: the terminal's figure, else that of {@code defaults}. */
   Cell strip(WireEnd end) {
-    if (point(end).isEmpty()) {
-      return Cell.unknown("open end");
-    }
     Terminal part = terminalPart(end);
+    if (part == null && point(end).isEmpty()) {
+      return Cell.unknown(nowhere(end));
+    }
     return part != null && part.stripMm() != null
         ? Cell.number(part.stripMm(), 1)
         : Cell.number(facts.harness().defaults().stripMm(), 1).over("default");

@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tugtest.report.MemorySink;
 import org.tugtest.report.html.SampleCar;
 
 class OddShapesTest {
+  private static final Pattern SCRIPT = Pattern.compile("(?s)<script.*?</script>");
+
   @ParameterizedTest
   @ValueSource(
       strings = {
@@ -62,12 +65,12 @@ class OddShapesTest {
     for (String path : sink.paths()) {
       String text = sink.text(path);
       String body = path.endsWith(".html") ? text.substring(text.indexOf("<body>")) : text;
-      assertThat(body)
+      assertThat(body.contains("<script>x")).as(path).isFalse();
+      assertThat(SCRIPT.matcher(body).replaceAll(""))
           .as(path)
           .doesNotContain("NaN")
           .doesNotContain("Infinity")
           .doesNotContain("null")
-          .doesNotContain("<script>x")
           .doesNotContain("not a number")
           .doesNotContain(",=");
     }

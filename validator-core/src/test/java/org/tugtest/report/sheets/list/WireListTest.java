@@ -50,7 +50,10 @@ class WireListTest {
               "W1": {"from": "A:1", "to": "S1", "colour": "RD", "colourDrawn": "RD/WH",
                      "evidence": "guess"},
               "W2": {"from": "A:1", "to": "S1", "cutMm": 500, "builtMm": 510, "awg": "20"},
-              "W3": {"from": "A:2"}}}
+              "W3": {"from": "A:2"},
+              "W4": {"from": "A:3", "to": "B:9"}},
+              "parts": {"housings": {"h": {"side": "pin", "rows": [["1"]]}}},
+              "connectors": {"B": {"housing": "h"}}}
             """);
     CSVRecord bare = made.row("wire-list.csv", "W1");
     assertThat(bare.get("cut_mm")).isEqualTo("not known: the harness has no layout");
@@ -65,6 +68,9 @@ class WireListTest {
     assertThat(given.get("cut_from")).isEqualTo("planned");
     assertThat(given.get("built_mm")).isEqualTo("510");
     assertThat(made.row("wire-list.csv", "W3").get("to")).isEqualTo("not known: open end");
+    CSVRecord lost = made.row("wire-list.csv", "W4");
+    assertThat(lost.get("to")).isEqualTo("B:9");
+    assertThat(lost.get("to_terminal")).isEqualTo("not known: the end leads nowhere");
     assertThat(made.words("wire-list.html")).contains("W1 guess").contains("drawn as RD/WH");
   }
 }
