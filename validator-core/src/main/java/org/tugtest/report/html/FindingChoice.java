@@ -141,7 +141,7 @@ record FindingChoice(List<Head> shown, List<Finding> left) {
                             level,
                             findings.size(),
                             Few.of(
-                                findings.stream().map(FindingChoice::about).toList(),
+                                findings.stream().map(FindingChoice::about).distinct().toList(),
                                 MOST_SUBJECTS)))));
     rest.sort(Comparator.comparing(Rest::level).thenComparing(Rest::rule));
     return List.copyOf(rest);

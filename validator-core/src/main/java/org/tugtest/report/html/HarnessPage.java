@@ -2,6 +2,7 @@ package org.tugtest.report.html;
 
 import java.util.List;
 import org.tugtest.check.CheckResult;
+import org.tugtest.report.Baseline;
 import org.tugtest.report.HarnessReport;
 import org.tugtest.report.Report;
 import org.tugtest.report.html.bundles.BundlesRoom;
@@ -45,7 +46,7 @@ record HarnessPage(
     SubjectLists lists = new SubjectLists();
     FindingsRoom findings = FindingsRoom.of(report, harness);
     CoverageRoom coverage = CoverageRoom.of(report, harness, lists);
-    LoomRoom loom = LoomRoom.of(harness.facts());
+    LoomRoom loom = loom(harness);
     CircuitsRoom circuits = CircuitsRoom.of(harness.facts());
     FacesRoom faces = FacesRoom.of(harness.facts(), findings.marks());
     return new HarnessPage(
@@ -68,5 +69,12 @@ record HarnessPage(
         TotalsRoom.of(harness.facts(), faces),
         RuleText.of(report, harness, findings.rules().keySet()),
         PageData.json(harness.facts(), findings, faces, loom, circuits, lists));
+  }
+
+  private static LoomRoom loom(HarnessReport harness) {
+    Baseline baseline = harness.baseline();
+    return baseline == null || !baseline.present()
+        ? LoomRoom.of(harness.facts())
+        : LoomRoom.of(harness.facts(), baseline.label(), baseline.comparison());
   }
 }

@@ -87,7 +87,9 @@ record VerdictRoom(
               + report.gate().word()
               + " up.");
     } else if (result.standing().isEmpty()) {
-      why.add("The rules that ran found nothing" + (result.findings().isEmpty() ? "." : " new."));
+      why.add(
+          "The rules that ran found nothing"
+              + (result.findings().isEmpty() ? "." : " that is not waived."));
     } else if (report.gate().from() == null) {
       why.add("Findings are shown and never block.");
     } else if (report.gate().onlyNew()) {

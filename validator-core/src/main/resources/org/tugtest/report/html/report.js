@@ -513,8 +513,19 @@
     place.append(button);
   });
   if (byId('run-form')) runs(byId('run-form'));
+  const shading = byId('shade-form');
+  function shade() {
+    const chosen = shading.elements.shade.value;
+    if (chosen) byId('loom').dataset.shade = chosen;
+    else delete byId('loom').dataset.shade;
+  }
+  if (shading) {
+    shading.addEventListener('change', shade);
+    shading.addEventListener('submit', event => event.preventDefault());
+    shade();
+  }
   addEventListener('hashchange', reveal);
   addEventListener('beforeprint', () =>
-    document.querySelectorAll('details.follow').forEach(fold => { fold.open = true; }));
+    document.querySelectorAll('details.follow, details.printed').forEach(fold => { fold.open = true; }));
   reveal();
 })();

@@ -355,6 +355,36 @@ class ReportInBrowserTest {
         .contains("PUMP.motor", "FRB.f21");
   }
 
+  @Test
+  void shadesTheSegmentsFromTheKeyboard() {
+    chromium.open(broken, "");
+    assertThat(driver.findElement(By.cssSelector("#loom .shades.of-fill")).isDisplayed()).isFalse();
+    String plain =
+        chromium.ask(
+            "return getComputedStyle(document.querySelector('.loomsvg .fill3 .core')).stroke");
+    WebElement none = driver.findElement(By.cssSelector("[name=shade][value='']"));
+    none.sendKeys(Keys.ARROW_RIGHT);
+    assertThat(driver.findElement(By.cssSelector("#loom .shades.of-fill")).getText())
+        .contains("70 to 80 %", "over 100 %: does not fit", "not known");
+    assertThat(
+            chromium.ask(
+                "return getComputedStyle(document.querySelector('.loomsvg .fill3 .core')).stroke"))
+        .isNotEqualTo(plain);
+    assertThat(
+            driver.findElements(By.cssSelector(".loomsvg .figure.of-fill")).stream()
+                .filter(WebElement::isDisplayed)
+                .map(WebElement::getText))
+        .hasSizeGreaterThan(10)
+        .allMatch(text -> text.isEmpty() || text.endsWith(" %"));
+    driver.switchTo().activeElement().sendKeys(Keys.ARROW_RIGHT);
+    assertThat(driver.findElement(By.cssSelector("#loom .shades.of-warm")).getText())
+        .contains("60 to 80 °C");
+    assertThat(driver.findElement(By.cssSelector("#loom .shades.of-fill")).isDisplayed()).isFalse();
+    driver.switchTo().activeElement().sendKeys(Keys.ARROW_RIGHT);
+    assertThat(chromium.ask("return String(document.getElementById('loom').dataset.shade)"))
+        .isEqualTo("undefined");
+  }
+
   private List<String> lit() {
     return driver.findElements(By.cssSelector(".lighting .arm.lit title")).stream()
         .map(title -> title.getDomProperty("textContent"))

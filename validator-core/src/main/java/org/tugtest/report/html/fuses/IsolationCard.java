@@ -8,9 +8,8 @@ import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
 import org.tugtest.network.Network;
 import org.tugtest.network.Point;
-import org.tugtest.network.Positions;
 import org.tugtest.network.Reach;
-import org.tugtest.network.Sides;
+import org.tugtest.protect.Isolation;
 import org.tugtest.report.html.text.Few;
 
 /**
@@ -46,14 +45,11 @@ public record IsolationCard(List<String> isolators, List<OfSource> sources) {
   /** The card of a harness. */
   public static IsolationCard of(Facts facts) {
     Network network = facts.network();
-    List<String> isolators =
-        network.edges().stream().filter(IsolationCard::isolates).map(Edge::text).toList();
-    Positions open = facts.together().open(IsolationCard::isolates);
-    List<Point> minus = network.sources().stream().map(Edge.OfElement::b).toList();
-    Reach back = reach(facts, open, minus, false);
+    Isolation isolation = facts.isolation();
+    List<String> isolators = isolation.isolators().stream().map(Edge::text).toList();
     List<OfSource> sources = new ArrayList<>();
     for (Edge.OfElement source : network.sources()) {
-      Reach live = reach(facts, open, List.of(source.a()), true);
+      Reach live = isolation.live(source);
       sources.add(
           new OfSource(
               source.text(),
@@ -68,35 +64,20 @@ public record IsolationCard(List<String> isolators, List<OfSource> sources) {
                       .map(Edge::text)),
               some(
                   network.edges().stream()
-                      .filter(edge -> !isFree(edge) && staysFed(edge, live, back))
+                      .filter(edge -> !isFree(edge) && staysFed(edge, live, isolation.home()))
                       .map(Edge::text)),
               some(
                   network.edges().stream()
-                      .filter(edge -> isFree(edge) && staysFed(edge, live, back))
+                      .filter(edge -> isFree(edge) && staysFed(edge, live, isolation.home()))
                       .map(Edge::text))));
     }
     return new IsolationCard(isolators, List.copyOf(sources));
-  }
-
-  private static boolean isolates(Edge edge) {
-    return edge instanceof Edge.OfElement inside
-        && inside.element() instanceof Element.Contact contact
-        && contact.isolator();
   }
 
   private static boolean isFree(Edge edge) {
     return edge instanceof Edge.OfElement inside
         && inside.element() instanceof Element.Load load
         && load.use() == Element.Load.Use.FREE;
-  }
-
-  private static Reach reach(Facts facts, Positions open, List<Point> from, boolean along) {
-    return Reach.from(
-        facts.network(),
-        facts.together(),
-        open,
-        from,
-        (edge, at) -> !isolates(edge) && Sides.feeds(edge, along ? at : edge.across(at)));
   }
 
   private static boolean staysFed(Edge edge, Reach live, Reach back) {

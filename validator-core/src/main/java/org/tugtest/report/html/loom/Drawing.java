@@ -1,10 +1,12 @@
 package org.tugtest.report.html.loom;
 
 import java.util.List;
+import java.util.Map;
 
 /**
  * A drawing of looms, ready to be written: everything in whole units, y downwards.
  *
+ * @param changes where something changes against an older revision
  * @param says what there is to see, for those who do not see it
  */
 public record Drawing(
@@ -15,12 +17,14 @@ public record Drawing(
     List<Line> lines,
     List<Spot> spots,
     List<Mark> marks,
+    List<Mark> changes,
     List<Label> labels,
     String says) {
   public Drawing {
     lines = List.copyOf(lines);
     spots = List.copyOf(spots);
     marks = List.copyOf(marks);
+    changes = List.copyOf(changes);
     labels = List.copyOf(labels);
   }
 
@@ -31,8 +35,9 @@ public record Drawing(
    * @param path in the language of SVG
    * @param width how thick it is drawn
    * @param bent whether it is not drawn to length
+   * @param steps names of its steps of every shade
    */
-  public record Line(int arm, String path, int width, boolean bent, String title) {}
+  public record Line(int arm, String path, int width, boolean bent, String steps, String title) {}
 
   /**
    * A knot.
@@ -41,7 +46,7 @@ public record Drawing(
    */
   public record Spot(int knot, int x, int y, boolean fitted, String title) {}
 
-  /** A splice along an arm. */
+  /** A splice along an arm, or a change. */
   public record Mark(int x, int y, String title) {}
 
   /**
@@ -51,8 +56,10 @@ public record Drawing(
    * @param y the foot of its first line
    * @param strong whether its first line is a name
    * @param tie a line to what it names, in the language of SVG; empty when it is near
+   * @param figures of every shade, shown instead of its line; none for a name
    */
-  public record Label(int x, int y, List<String> lines, boolean strong, String tie) {
+  public record Label(
+      int x, int y, List<String> lines, boolean strong, String tie, Map<String, String> figures) {
     public Label {
       lines = List.copyOf(lines);
     }

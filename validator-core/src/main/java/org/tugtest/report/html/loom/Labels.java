@@ -41,9 +41,9 @@ final class Labels {
     taken.add(box);
   }
 
-  /** Notes a line on which labels should not lie. */
-  void stroke(double x1, double y1, double x2, double y2) {
-    strokes.add(new double[] {x1, y1, x2, y2});
+  /** Notes a line of some width on which labels should not lie. */
+  void stroke(double x1, double y1, double x2, double y2, double width) {
+    strokes.add(new double[] {x1, y1, x2, y2, width / 2});
   }
 
   /**
@@ -88,9 +88,13 @@ final class Labels {
     return box;
   }
 
+  private static Box padded(Box box, double pad) {
+    return new Box(
+        box.left() - pad, box.top() - pad, box.width() + 2 * pad, box.height() + 2 * pad);
+  }
+
   private double cost(Box box, double most) {
-    Box padded =
-        new Box(box.left() - PAD, box.top() - PAD, box.width() + 2 * PAD, box.height() + 2 * PAD);
+    Box padded = padded(box, PAD);
     for (Box other : taken) {
       if (padded.touches(other)) {
         return Double.POSITIVE_INFINITY;
@@ -98,7 +102,8 @@ final class Labels {
     }
     double cost = 0;
     for (double[] stroke : strokes) {
-      if (padded.crossed(stroke[0], stroke[1], stroke[2], stroke[3])) {
+      Box clear = padded(box, PAD + stroke[4]);
+      if (clear.crossed(stroke[0], stroke[1], stroke[2], stroke[3])) {
         cost += 3;
         if (cost > most) {
           return cost;

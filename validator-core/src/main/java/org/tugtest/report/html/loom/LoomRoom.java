@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.tugtest.compare.Comparison;
 import org.tugtest.facts.Facts;
 import org.tugtest.model.Layout;
 import org.tugtest.model.Wire;
@@ -22,15 +23,26 @@ import org.tugtest.text.Quoted;
  * @param figures the pictures
  * @param list the same in words
  * @param notes what is not drawn, and why
+ * @param thickness what the thickness of a line means
+ * @param shades what the segments can be shaded by
+ * @param touched what changes against an older revision
  */
 public record LoomRoom(
-    Skeleton skeleton, Runs runs, List<Figure> figures, Few<Row> list, List<String> notes) {
+    Skeleton skeleton,
+    Runs runs,
+    List<Figure> figures,
+    Few<Row> list,
+    List<String> notes,
+    String thickness,
+    List<Shade> shades,
+    Touched touched) {
   private static final int MOST_KNOTS = 140;
   private static final int MOST_IN_ALL = 700;
   private static final int MOST_ROWS = 400;
   private static final int STRETCH = 200;
   private static final int MOST_UNPLACED = 40;
   private static final int MOST_WIRES = 12;
+  private static final int MOST_CHANGES = 3;
 
   /**
    * A picture.
@@ -56,10 +68,16 @@ public record LoomRoom(
       int more,
       List<String> facts) {}
 
-  /** The room of a harness. */
+  /** The room of a harness that is held against nothing. */
   public static LoomRoom of(Facts facts) {
     FoundSkeleton found = FoundSkeleton.of(facts);
-    return new Builder(facts, found).build();
+    return new Builder(facts, found, Touched.NOTHING).build();
+  }
+
+  /** The room of a harness with what changes against an older revision, so called. */
+  public static LoomRoom of(Facts facts, String against, Comparison comparison) {
+    FoundSkeleton found = FoundSkeleton.of(facts);
+    return new Builder(facts, found, Touched.of(against, comparison, found)).build();
   }
 
   /** The list, in stretches that a browser lays out one by one. */
@@ -78,14 +96,16 @@ public record LoomRoom(
     private final Skeleton whole;
     private final List<Figure> figures = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
-    private final int greatest;
+    private final Touched touched;
+    private final Look look;
     private int drawn;
 
-    Builder(Facts facts, FoundSkeleton found) {
+    Builder(Facts facts, FoundSkeleton found, Touched touched) {
       this.facts = facts;
       this.found = found;
       this.whole = found.skeleton();
-      this.greatest = whole.arms().stream().mapToInt(Skeleton.Arm::wires).max().orElse(0);
+      this.touched = touched;
+      this.look = Look.of(facts, whole, touched);
     }
 
     LoomRoom build() {
@@ -101,7 +121,15 @@ public record LoomRoom(
       if (!found.unplaced().isEmpty()) {
         notes.add("Not drawn, as an end of it is not given: " + listed(found.unplaced()) + ".");
       }
-      return new LoomRoom(whole, found.runs(), List.copyOf(figures), list(), List.copyOf(notes));
+      return new LoomRoom(
+          whole,
+          found.runs(),
+          List.copyOf(figures),
+          list(),
+          List.copyOf(notes),
+          look.thickness(),
+          look.shades(),
+          touched);
     }
 
     private static String listed(List<String> ids) {
@@ -143,7 +171,7 @@ public record LoomRoom(
                   .orElse("")
               + ". The list below says the same in words.";
       figures.add(
-          new Figure(figures.size() + 1, title, note, Sketcher.draw(part, places, greatest, says)));
+          new Figure(figures.size() + 1, title, note, Sketcher.draw(part, places, look, says)));
       drawn += part.knots().size();
     }
 
@@ -221,11 +249,16 @@ public record LoomRoom(
             "splices",
             String.join(", ", arm.splices().stream().map(Skeleton.Along::splice).toList()));
       }
-      List<String> given =
-          said.entrySet().stream()
-              .filter(entry -> !entry.getValue().isEmpty())
-              .map(entry -> entry.getKey() + " " + entry.getValue())
-              .toList();
+      Few<String> changes = Few.of(List.copyOf(look.changes(arm)), MOST_CHANGES);
+      List<String> given = new ArrayList<>(look.facts(arm));
+      said.entrySet().stream()
+          .filter(entry -> !entry.getValue().isEmpty())
+          .map(entry -> entry.getKey() + " " + entry.getValue())
+          .forEach(given::add);
+      changes.shown().forEach(change -> given.add("changes: " + change));
+      if (changes.cut()) {
+        given.add(changes.said() + " changes");
+      }
       List<String> shown = wires.subList(0, Math.min(MOST_WIRES, wires.size()));
       return new Row(
           arm.number(),
@@ -236,7 +269,7 @@ public record LoomRoom(
           wires.size(),
           List.copyOf(shown),
           wires.size() - shown.size(),
-          given);
+          List.copyOf(given));
     }
   }
 }

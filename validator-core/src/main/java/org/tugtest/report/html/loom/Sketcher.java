@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.tugtest.report.PrintableText;
 import org.tugtest.text.Quoted;
@@ -13,18 +14,19 @@ import org.tugtest.text.Quoted;
 final class Sketcher {
   private static final double WIDE = 1180;
   private static final double HIGH = 720;
-  private static final int THICKEST = 15;
-  private static final int THINNEST = 2;
   private static final int RADIUS = 5;
   private static final int LONGEST_LINE = 24;
   private static final int MOST_LINES = 3;
   private static final int MARGIN = 14;
+  private static final double CHANGE_AT = 0.42;
   private final Skeleton skeleton;
   private final Places places;
+  private final Look look;
   private final Labels room = new Labels();
   private final double scale;
   private final List<Drawing.Line> lines = new ArrayList<>();
   private final List<Drawing.Mark> marks = new ArrayList<>();
+  private final List<Drawing.Mark> changes = new ArrayList<>();
   private final List<Drawing.Label> labels = new ArrayList<>();
   private final List<Bow> bows = new ArrayList<>();
 
@@ -39,8 +41,9 @@ final class Sketcher {
     }
   }
 
-  private Sketcher(Skeleton skeleton, Places places) {
+  private Sketcher(Skeleton skeleton, Places places, Look look) {
     this.skeleton = skeleton;
+    this.look = look;
     this.places = places;
     double width = span(places.x());
     double height = span(places.y());
@@ -49,8 +52,8 @@ final class Sketcher {
   }
 
   /** The drawing. */
-  static Drawing draw(Skeleton skeleton, Places places, int greatest, String says) {
-    return new Sketcher(skeleton, places).draw(greatest, says);
+  static Drawing draw(Skeleton skeleton, Places places, Look look, String says) {
+    return new Sketcher(skeleton, places, look).draw(says);
   }
 
   private static double span(double[] values) {
@@ -58,10 +61,11 @@ final class Sketcher {
     return java.util.Arrays.stream(values).max().orElse(0) - least;
   }
 
-  private Drawing draw(int greatest, String says) {
-    arms(greatest);
+  private Drawing draw(String says) {
+    arms();
     List<Drawing.Spot> spots = spots();
     splices();
+    changes();
     names();
     lengths();
     return framed(spots, says);
@@ -75,7 +79,7 @@ final class Sketcher {
     return places.y()[knot] * scale;
   }
 
-  private void arms(int greatest) {
+  private void arms() {
     Map<List<Integer>, Integer> between = new HashMap<>();
     for (int i = 0; i < skeleton.arms().size(); i++) {
       Skeleton.Arm arm = skeleton.arms().get(i);
@@ -84,14 +88,19 @@ final class Sketcher {
               List.of(Math.min(arm.a(), arm.b()), Math.max(arm.a(), arm.b())), 1, Integer::sum);
       Bow bow = bow(arm, nth - 1);
       bows.add(bow);
-      double share = greatest == 0 ? 0 : Math.sqrt((double) arm.wires() / greatest);
-      int width = (int) Math.round(THINNEST + (THICKEST - THINNEST) * share);
       boolean bent = places.bent().get(i);
-      lines.add(new Drawing.Line(arm.number(), path(arm, bow), width, bent, title(arm)));
+      lines.add(
+          new Drawing.Line(
+              arm.number(),
+              path(arm, bow),
+              look.width(arm),
+              bent,
+              look.steps(arm),
+              PrintableText.cut(look.title(arm), 300)));
       double midX = bow.x(0.5);
       double midY = bow.y(0.5);
-      room.stroke(bow.x1(), bow.y1(), midX, midY);
-      room.stroke(midX, midY, bow.x2(), bow.y2());
+      room.stroke(bow.x1(), bow.y1(), midX, midY, look.width(arm));
+      room.stroke(midX, midY, bow.x2(), bow.y2(), look.width(arm));
     }
   }
 
@@ -135,13 +144,6 @@ final class Sketcher {
     return Math.round(x) + "," + Math.round(y);
   }
 
-  private String title(Skeleton.Arm arm) {
-    String ends = skeleton.knots().get(arm.a()).id() + " – " + skeleton.knots().get(arm.b()).id();
-    String length = arm.measured() ? ", " + Quoted.number(arm.mm()) + " mm" : "";
-    String wires = ", " + arm.wires() + (arm.wires() == 1 ? " wire" : " wires");
-    return (skeleton.ofLayout() ? arm.id() + ": " : "") + ends + length + wires;
-  }
-
   private List<Drawing.Spot> spots() {
     List<Drawing.Spot> spots = new ArrayList<>();
     for (int i = 0; i < skeleton.knots().size(); i++) {
@@ -172,6 +174,32 @@ final class Sketcher {
     }
   }
 
+  /** A triangle on each arm that changes, and beside each knot. */
+  private void changes() {
+    for (int i = 0; i < skeleton.arms().size(); i++) {
+      Set<String> said = look.changes(skeleton.arms().get(i));
+      if (!said.isEmpty()) {
+        changed(bows.get(i).x(CHANGE_AT), bows.get(i).y(CHANGE_AT), said);
+      }
+    }
+    for (int i = 0; i < skeleton.knots().size(); i++) {
+      Set<String> said = look.changes(skeleton.knots().get(i));
+      if (!said.isEmpty()) {
+        changed(x(i), y(i) - 3 * RADIUS, said);
+      }
+    }
+  }
+
+  private void changed(double x, double y, Set<String> said) {
+    String more = said.size() > 1 ? " and " + (said.size() - 1) + " more" : "";
+    changes.add(
+        new Drawing.Mark(
+            (int) Math.round(x),
+            (int) Math.round(y),
+            PrintableText.cut(said.iterator().next(), 300) + more));
+    room.take(new Box(x - 2 * RADIUS, y - 2 * RADIUS, 4 * RADIUS, 4 * RADIUS));
+  }
+
   /** Names of knots, those with most to say first. */
   private void names() {
     List<Integer> order =
@@ -188,13 +216,14 @@ final class Sketcher {
       double[] near = box.nearest(x(i), y(i));
       boolean far = Math.hypot(near[0] - x(i), near[1] - y(i)) > RADIUS + Labels.NEAR;
       String tie = far ? "M" + at(x(i), y(i)) + "L" + at(near[0], near[1]) : "";
-      labels.add(label(box, text, true, tie));
+      labels.add(label(box, text, true, tie, Map.of()));
     }
   }
 
-  private static Drawing.Label label(Box box, List<String> text, boolean strong, String tie) {
+  private static Drawing.Label label(
+      Box box, List<String> text, boolean strong, String tie, Map<String, String> figures) {
     return new Drawing.Label(
-        (int) Math.round(box.left()), (int) Math.round(box.top()) + 12, text, strong, tie);
+        (int) Math.round(box.left()), (int) Math.round(box.top()) + 12, text, strong, tie, figures);
   }
 
   /** The name, then what is here as far as it fits. */
@@ -229,15 +258,19 @@ final class Sketcher {
     return PrintableText.cut(PrintableText.of(text), LONGEST_LINE);
   }
 
-  /** Lengths beside the arms that have room for them. */
+  /** Lengths and the figures of shades beside the arms that have room for them. */
   private void lengths() {
     for (int i = 0; i < skeleton.arms().size(); i++) {
       Skeleton.Arm arm = skeleton.arms().get(i);
       Bow bow = bows.get(i);
       double far = Math.hypot(bow.x2() - bow.x1(), bow.y2() - bow.y1());
       String text = arm.measured() ? Quoted.number(Math.rint(arm.mm())) : "";
+      Map<String, String> figures = look.figures(arm);
       double width = Labels.width(text);
-      if (!text.isEmpty() && far > 26) {
+      for (String figure : figures.values()) {
+        width = Math.max(width, Labels.width(figure));
+      }
+      if (width > 0 && far > 26) {
         double dx = -(bow.y2() - bow.y1()) / far;
         double dy = (bow.x2() - bow.x1()) / far;
         double away =
@@ -246,7 +279,7 @@ final class Sketcher {
           Box box =
               room.beside(bow.x(0.5) + side * dx * away, bow.y(0.5) + side * dy * away, width, 13);
           if (box != null) {
-            labels.add(label(box, List.of(text), false, ""));
+            labels.add(label(box, List.of(text), false, "", figures));
             break;
           }
         }
@@ -281,6 +314,7 @@ final class Sketcher {
         lines,
         spots,
         marks,
+        changes,
         labels,
         says);
   }

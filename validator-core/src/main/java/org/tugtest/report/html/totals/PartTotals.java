@@ -17,7 +17,8 @@ import org.tugtest.route.Totals;
  */
 public record PartTotals(Of whole, Few<Of> looms, Few<Want> wants) {
   private static final int MOST_LOOMS = 40;
-  private static final int MOST_PARTS = 60;
+  private static final int MOST_PARTS = 200;
+  private static final int MOST_IN_LOOMS = 1200;
   private static final int MOST_WANTS = 40;
 
   /**
@@ -28,6 +29,11 @@ public record PartTotals(Of whole, Few<Of> looms, Few<Want> wants) {
    * @param grams of everything, in words
    */
   public record Of(String id, String metres, String grams, Few<Part> parts) {
+    /** Whether a figure of some part lacks something. */
+    public boolean lacks() {
+      return parts.shown().stream().anyMatch(part -> !part.lacks().isEmpty());
+    }
+
     /** The parts by their kind, in the order of the totals. */
     public Map<String, List<Part>> byKind() {
       Map<String, List<Part>> kinds = new LinkedHashMap<>();
@@ -53,27 +59,29 @@ public record PartTotals(Of whole, Few<Of> looms, Few<Want> wants) {
   /** The totals of a harness. */
   public static PartTotals of(Facts facts) {
     Totals totals = facts.totals();
+    int inEach =
+        Math.min(MOST_PARTS, MOST_IN_LOOMS / Math.min(MOST_LOOMS, 1 + totals.byLoom().size()));
     List<Of> looms = new ArrayList<>();
     totals.byLoom().entrySet().stream()
         .filter(loom -> !loom.getKey().isEmpty())
-        .forEach(loom -> looms.add(of(loom.getKey(), loom.getValue())));
+        .forEach(loom -> looms.add(of(loom.getKey(), loom.getValue(), inEach)));
     Totals.Sum loose = totals.byLoom().get("");
     if (loose != null && !loose.lines().isEmpty() && !looms.isEmpty()) {
-      looms.add(of("", loose));
+      looms.add(of("", loose, inEach));
     }
     return new PartTotals(
-        of("", totals.whole()),
+        of("", totals.whole(), MOST_PARTS),
         Few.of(looms, MOST_LOOMS),
         Few.of(new Wants(facts.harness()).of(totals.whole()), MOST_WANTS));
   }
 
-  private static Of of(String id, Totals.Sum sum) {
+  private static Of of(String id, Totals.Sum sum, int most) {
     boolean lengths = sum.lines().stream().allMatch(line -> line.withoutLength() == 0);
     return new Of(
         id,
         (lengths ? "" : "at least ") + metres(sum.metres()),
         (sum.complete() ? "" : "at least ") + grams(sum.grams()),
-        Few.of(sum.lines().stream().map(PartTotals::part).toList(), MOST_PARTS));
+        Few.of(sum.lines().stream().map(PartTotals::part).toList(), most));
   }
 
   private static Part part(Totals.Line line) {
