@@ -29,7 +29,7 @@ public record BundlesRoom(List<Section> drawn, Few<Section> others, Few<Joint> j
   private static final int MOST_OTHERS = 400;
   private static final int MOST_PICTURES = 60;
   private static final int MOST_CIRCLES = 2500;
-  private static final int CIRCLES_OF_MANY = 1200;
+  private static final int CIRCLES_OF_MANY = 800;
   private static final int MOST_MISSING = 24;
   private static final int STRETCH = 200;
   private static final double UNITS_PER_MM = 13;

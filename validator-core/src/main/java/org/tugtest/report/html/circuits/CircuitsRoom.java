@@ -20,7 +20,7 @@ import org.tugtest.report.html.text.Few;
  */
 public record CircuitsRoom(List<Circuit> circuits, Few<Brief> others) {
   private static final int MOST_WHOLE = 150;
-  private static final int WHOLE_OF_MANY = 30;
+  private static final int WHOLE_OF_MANY = 24;
   private static final int MOST_BRIEF = 400;
   private static final int STRETCH = 200;
 

@@ -37,7 +37,7 @@ public record LoomRoom(
     List<Shade> shades,
     Touched touched) {
   private static final int MOST_KNOTS = 140;
-  private static final int MOST_IN_ALL = 700;
+  private static final int MOST_IN_ALL = 500;
   private static final int MOST_ROWS = 400;
   private static final int STRETCH = 200;
   private static final int MOST_UNPLACED = 40;

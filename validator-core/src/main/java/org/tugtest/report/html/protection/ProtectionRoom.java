@@ -21,6 +21,7 @@ import org.tugtest.report.html.text.Few;
  */
 public record ProtectionRoom(Few<ProtectionChart> charts, Few<String> unknown, boolean returns) {
   private static final int MOST_CHARTS = 60;
+  private static final int CHARTS_OF_MANY = 24;
   private static final int MOST_UNKNOWN = 60;
   private static final int MOST_SPOTS = 600;
 
@@ -47,7 +48,8 @@ public record ProtectionRoom(Few<ProtectionChart> charts, Few<String> unknown, b
     Map<String, Map<String, Edge.OfWire>> wires = wires(facts);
     Map<String, List<Shorted>> shorts = known.isEmpty() ? Map.of() : shorts(faults);
     List<ProtectionChart> charts = new ArrayList<>();
-    for (Edge.OfElement fuse : known.subList(0, Math.min(MOST_CHARTS, known.size()))) {
+    for (Edge.OfElement fuse :
+        known.subList(0, known.size() > MOST_CHARTS ? CHARTS_OF_MANY : known.size())) {
       charts.add(
           new ChartSketcher(facts, fuse)
               .chart(
