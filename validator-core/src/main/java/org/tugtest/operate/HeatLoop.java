@@ -13,6 +13,7 @@ import org.tugtest.model.Wire;
 import org.tugtest.network.Edge;
 import org.tugtest.network.Network;
 import org.tugtest.network.WorkingResistances;
+import org.tugtest.solve.Grids;
 import org.tugtest.solve.Solution;
 import org.tugtest.solve.Solver;
 import org.tugtest.solve.Trouble;
@@ -34,6 +35,7 @@ final class HeatLoop {
   private final WorkingResistances resistances;
   private final ConductorTemperature air;
   private final LoomHeat heat;
+  private final Grids grids;
   private final Map<String, Integer> edgeOf = new HashMap<>();
 
   /**
@@ -61,12 +63,14 @@ final class HeatLoop {
       Network network,
       WorkingResistances resistances,
       ConductorTemperature air,
-      LoomHeat heat) {
+      LoomHeat heat,
+      Grids grids) {
     this.harness = harness;
     this.network = network;
     this.resistances = resistances;
     this.air = air;
     this.heat = heat;
+    this.grids = grids;
     for (int i = 0; i < network.edges().size(); i++) {
       if (network.edges().get(i) instanceof Edge.OfWire wire) {
         edgeOf.put(wire.wire().id(), i);
@@ -88,7 +92,7 @@ final class HeatLoop {
       ConductorTemperature temperature = wire -> now.getOrDefault(wire.id(), air.celsius(wire));
       Drawn drawn =
           new Drawn(harness, network, resistances, temperature, intent, Drawn.Draws.WHILE_ON);
-      Solution solution = Solver.solve(drawn.circuit(), pulled);
+      Solution solution = Solver.solve(drawn.circuit(), pulled, grids);
       if (!steady(solution)) {
         return new Outcome(drawn, temperature, solution, null, null, true, new BitSet());
       }
@@ -145,7 +149,7 @@ final class HeatLoop {
       return null;
     }
     Drawn drawn = new Drawn(harness, network, resistances, temperature, intent, Drawn.Draws.MEAN);
-    return Solver.solve(drawn.circuit(), solution.allPulled());
+    return Solver.solve(drawn.circuit(), solution.allPulled(), grids);
   }
 
   /** The edges through which something else flows when those loads draw an ampere. */
@@ -155,7 +159,7 @@ final class HeatLoop {
     if (drawn.lacksDraws()) {
       Drawn more =
           new Drawn(harness, network, resistances, temperature, intent, Drawn.Draws.ASSUMED);
-      Solution assumed = Solver.solve(more.circuit(), solution.allPulled());
+      Solution assumed = Solver.solve(more.circuit(), solution.allPulled(), grids);
       for (int i = 0; i < network.edges().size(); i++) {
         unknown.set(i, Math.abs(assumed.amps(i) - solution.amps(i)) > SOME_AMPS);
       }

@@ -13,6 +13,7 @@ import org.tugtest.model.Harness;
 import org.tugtest.model.State;
 import org.tugtest.network.Network;
 import org.tugtest.network.WorkingResistances;
+import org.tugtest.solve.Grids;
 import org.tugtest.solve.Solution;
 import org.tugtest.solve.Solver;
 
@@ -46,7 +47,9 @@ public final class Operating {
       WorkingResistances resistances,
       ConductorTemperature air,
       @Nullable LoomHeat heat) {
-    HeatLoop loop = heat == null ? null : new HeatLoop(harness, network, resistances, air, heat);
+    Grids grids = new Grids();
+    HeatLoop loop =
+        heat == null ? null : new HeatLoop(harness, network, resistances, air, heat, grids);
     Map<String, OperatingPoint> solved = new LinkedHashMap<>();
     List<@Nullable State> order = new ArrayList<>(inOrder(harness.states()));
     if (order.isEmpty()) {
@@ -60,7 +63,7 @@ public final class Operating {
       OperatingPoint point;
       if (loop == null || (state != null && state.brief())) {
         Drawn drawn = new Drawn(harness, network, resistances, air, intent, Drawn.Draws.WHILE_ON);
-        Solution solution = Solver.solve(drawn.circuit(), pulled);
+        Solution solution = Solver.solve(drawn.circuit(), pulled, grids);
         point = new OperatingPoint(state, network, intent, drawn.figures(), solution, air, null);
       } else {
         HeatLoop.Outcome end = loop.settle(intent, pulled);

@@ -19,6 +19,7 @@ final class PieceLoop {
   private final Circuit circuit;
   private final LoadLoop loads;
   private final boolean[] refused;
+  private final Grids grids;
 
   /**
    * Volts and currents with these contacts.
@@ -33,7 +34,8 @@ final class PieceLoop {
    *
    * @param refused sources that are left out
    */
-  PieceLoop(Circuit circuit, boolean[] refused) {
+  PieceLoop(Circuit circuit, boolean[] refused, Grids grids) {
+    this.grids = grids;
     this.circuit = circuit;
     this.loads = new LoadLoop(circuit);
     this.refused = refused.clone();
@@ -59,7 +61,7 @@ final class PieceLoop {
       if (pieces.unstrand(linear)) {
         continue;
       }
-      Grid grid = Grid.of(linear);
+      Grid grid = grids.of(linear);
       LoadLoop.Outcome outcome =
           loads.settle(grid, linear, rough ? ROUGH_ROUNDS : LoadLoop.MOST_ROUNDS);
       rounds += outcome.rounds();

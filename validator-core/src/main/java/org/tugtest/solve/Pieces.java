@@ -121,6 +121,9 @@ final class Pieces {
 
   /** Whether a source gives its greatest current between nodes that nothing else joins. */
   boolean unstrand(Linear linear) {
+    if (Arrays.stream(numbers).noneMatch(i -> pieces[i] == Piece.LIMITED)) {
+      return false;
+    }
     Islands islands = Islands.of(linear);
     boolean changed = false;
     for (int i : numbers) {

@@ -26,10 +26,20 @@ public final class Solver {
    * @param before numbers of the coils that were pulled before; null: none was
    */
   public static Solution solve(Circuit circuit, @Nullable List<Integer> before) {
+    return solve(circuit, before, new Grids());
+  }
+
+  /**
+   * Solves a circuit that has the same branches between the same nodes as others before it.
+   *
+   * @param before numbers of the coils that were pulled before; null: none was
+   * @param grids of these circuits
+   */
+  public static Solution solve(Circuit circuit, @Nullable List<Integer> before, Grids grids) {
     List<Trouble> troubles = new ArrayList<>();
     boolean[] refused = shorted(circuit, troubles);
     RelayLoop.Outcome outcome =
-        new RelayLoop(circuit, new PieceLoop(circuit, refused)).settle(before);
+        new RelayLoop(circuit, new PieceLoop(circuit, refused, grids)).settle(before);
     troubles.addAll(outcome.troubles());
     troubles.addAll(outcome.at().troubles());
     outcome
@@ -44,12 +54,13 @@ public final class Solver {
    * through metal: for circuits that are solved by the hundred.
    *
    * @param before numbers of the coils that were pulled before
+   * @param grids of circuits with the same branches between the same nodes
    */
-  public static Solution volts(Circuit circuit, List<Integer> before) {
+  public static Solution volts(Circuit circuit, List<Integer> before, Grids grids) {
     List<Trouble> troubles = new ArrayList<>();
     boolean[] refused = shorted(circuit, troubles);
     RelayLoop.Outcome outcome =
-        new RelayLoop(circuit, new PieceLoop(circuit, refused)).rest(before);
+        new RelayLoop(circuit, new PieceLoop(circuit, refused, grids)).rest(before);
     return solution(circuit, outcome, outcome.at().flow(), List.of());
   }
 

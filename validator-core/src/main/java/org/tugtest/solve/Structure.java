@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import org.ejml.data.DMatrixSparseCSC;
 import org.ejml.sparse.csc.decomposition.chol.CholeskyUpLooking_DSCC;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Which nodes of a grounded network are joined, and the order in which they are eliminated: made
@@ -19,6 +20,7 @@ public final class Structure {
   private final int[] first;
   private final int[] second;
   private final int[] between;
+  private @Nullable CholeskyUpLooking_DSCC analysed;
 
   private Structure(int nodes, int[] a, int[] b, boolean[] grounded) {
     positionOf = new int[nodes];
@@ -103,10 +105,29 @@ public final class Structure {
     if (size == 0) {
       return Optional.of(new Factor(positionOf, nodeAt, matrix));
     }
-    CholeskyUpLooking_DSCC cholesky = new CholeskyUpLooking_DSCC();
-    return cholesky.decompose(matrix)
-        ? Optional.of(new Factor(positionOf, nodeAt, cholesky.getL()))
-        : Optional.empty();
+    return lower(matrix).map(lower -> new Factor(positionOf, nodeAt, lower));
+  }
+
+  /** The factor of a matrix; where its entries lie is found once for all matrices. */
+  private synchronized Optional<DMatrixSparseCSC> lower(DMatrixSparseCSC matrix) {
+    CholeskyUpLooking_DSCC cholesky = analysed;
+    if (cholesky == null) {
+      cholesky = new CholeskyUpLooking_DSCC();
+    }
+    analysed = null;
+    if (!cholesky.decompose(matrix)) {
+      return Optional.empty();
+    }
+    cholesky.setStructureLocked(true);
+    analysed = cholesky;
+    DMatrixSparseCSC found = cholesky.getL();
+    DMatrixSparseCSC lower = new DMatrixSparseCSC(found.numRows, found.numCols, 0);
+    lower.nz_values = Arrays.copyOf(found.nz_values, found.nz_length);
+    lower.nz_rows = found.nz_rows;
+    lower.col_idx = found.col_idx;
+    lower.nz_length = found.nz_length;
+    lower.indicesSorted = found.indicesSorted;
+    return Optional.of(lower);
   }
 
   private static long cell(int one, int other) {

@@ -12,6 +12,7 @@ import org.tugtest.network.Network;
 import org.tugtest.operate.OperatingPoint;
 import org.tugtest.solve.Branch;
 import org.tugtest.solve.Circuit;
+import org.tugtest.solve.Grids;
 import org.tugtest.solve.Nearby;
 import org.tugtest.solve.Solution;
 import org.tugtest.solve.Solver;
@@ -30,6 +31,7 @@ final class FaultSolver {
   private final Symptoms symptoms;
   private final @Nullable Nearby nearby;
   private final Map<Key, Effect.InState> known = new HashMap<>();
+  private final Grids grids = new Grids();
   private int again;
 
   /** What a fault changes: these branches are opened, or closed. */
@@ -119,6 +121,7 @@ final class FaultSolver {
               ? new Branch.Resistor(old.a(), old.b(), CLOSED_OHMS)
               : new Branch.Open(old.a(), old.b()));
     }
-    return Solver.volts(new Circuit(circuit.nodes(), branches), state.solution().allPulled());
+    return Solver.volts(
+        new Circuit(circuit.nodes(), branches), state.solution().allPulled(), grids);
   }
 }
