@@ -33,6 +33,7 @@ final class BuildSteps {
   private final Scope scope;
   private final List<Layout.Segment> segments;
   private final EndCells ends;
+  private final CutLength lengths;
   private final WireText texts;
   private final List<BuildStep> steps = new ArrayList<>();
 
@@ -41,6 +42,7 @@ final class BuildSteps {
     this.scope = scope;
     this.segments = segments;
     this.ends = new EndCells(facts);
+    this.lengths = new CutLength(facts);
     this.texts = new WireText(facts.harness());
   }
 
@@ -133,8 +135,12 @@ final class BuildSteps {
   private void splices() {
     for (String id : SpliceList.inOrder(facts, LoomParts.splices(facts, scope))) {
       Splice splice = facts.harness().splices().get(id);
-      List<WireEnd> joined = LoomParts.endsIn(facts, id);
-      List<String> wires = joined.stream().map(end -> end.wire().id()).toList();
+      List<WireEnd> joined =
+          LoomParts.endsIn(facts, id).stream().filter(end -> stays(end.wire())).toList();
+      List<String> wires = joined.stream().map(end -> end.wire().id()).distinct().toList();
+      if (!joined.isEmpty() && joined.stream().noneMatch(end -> fresh(end.wire()))) {
+        continue;
+      }
       boolean guessed = joined.stream().anyMatch(end -> texts.guessed(end.wire()));
       List<String> with = new ArrayList<>();
       String part = splice == null ? null : splice.part();
@@ -246,9 +252,20 @@ final class BuildSteps {
     }
   }
 
+  private static boolean stays(Wire wire) {
+    return wire.decision() != Wire.Decision.REMOVE;
+  }
+
+  /** A donor's wire has its terminals already. */
+  private boolean fresh(Wire wire) {
+    return !lengths.fromDonor(wire);
+  }
+
+  /** The ends of new wires in a connector. */
   private List<WireEnd> endsIn(String connector) {
     return LoomParts.sorted(facts.wiring().cavitiesOf(connector)).stream()
         .flatMap(cavity -> facts.wiring().endsAt(Point.cavity(connector, cavity)).stream())
+        .filter(end -> fresh(end.wire()))
         .toList();
   }
 
@@ -269,7 +286,7 @@ final class BuildSteps {
     for (Wire wire : LoomParts.wires(facts.harness(), scope)) {
       for (WireEnd end : List.of(new WireEnd(wire, true), new WireEnd(wire, false))) {
         ends.point(end)
-            .filter(point -> point.kind() == Point.Kind.PIN)
+            .filter(point -> point.kind() == Point.Kind.PIN && fresh(wire))
             .ifPresent(p -> pins.computeIfAbsent(p.owner(), o -> new ArrayList<>()).add(end));
       }
     }
@@ -289,7 +306,7 @@ final class BuildSteps {
     Map<String, Integer> counts = new LinkedHashMap<>();
     cells.stream()
         .filter(cell -> !cell.isEmpty())
-        .forEach(cell -> counts.merge(cell.text(), 1, Integer::sum));
+        .forEach(cell -> counts.merge(cell.value(), 1, Integer::sum));
     return counts.entrySet().stream()
         .map(count -> count.getValue() + " × " + count.getKey())
         .collect(Collectors.joining(", "));
@@ -304,8 +321,13 @@ final class BuildSteps {
           facts.wiring().cavitiesOf(id).stream()
               .filter(cavity -> Blanks.isBlanked(facts, Point.cavity(id, cavity)))
               .count();
+      if (its.isEmpty() && blanks == 0) {
+        continue;
+      }
       List<String> task = new ArrayList<>();
-      task.add("insert " + its.size() + " by the pinout, tug each");
+      if (!its.isEmpty()) {
+        task.add("insert " + its.size() + " by the pinout, tug each");
+      }
       if (blanks > 0) {
         task.add("plug " + blanks + (blanks == 1 ? " cavity" : " cavities"));
       }

@@ -49,10 +49,16 @@ public final class CrimpTable implements DocumentMaker {
   @Override
   public List<Document> of(HarnessReport harness) {
     Facts facts = harness.facts();
+    CutLength lengths = new CutLength(facts);
     List<Document> sheets = new ArrayList<>();
     for (Scope scope : Scope.parts(facts.harness())) {
       Map<Point, List<WireEnd>> ends = new TreeMap<>();
+      int donors = 0;
       for (Wire wire : LoomParts.wires(facts.harness(), scope)) {
+        if (lengths.fromDonor(wire)) {
+          donors++;
+          continue;
+        }
         for (WireEnd end : List.of(new WireEnd(wire, true), new WireEnd(wire, false))) {
           facts
               .wiring()
@@ -62,7 +68,7 @@ public final class CrimpTable implements DocumentMaker {
         }
       }
       if (!ends.isEmpty()) {
-        sheets.add(new Maker(facts).sheet(scope, ends));
+        sheets.add(new Maker(facts).sheet(scope, ends, donors));
       }
     }
     return sheets;
@@ -79,7 +85,7 @@ public final class CrimpTable implements DocumentMaker {
       ends = new EndCells(facts);
     }
 
-    Sheet sheet(Scope scope, Map<Point, List<WireEnd>> all) {
+    Sheet sheet(Scope scope, Map<Point, List<WireEnd>> all, int donors) {
       Map<String, List<WireEnd>> setups = new TreeMap<>(NaturalOrder.NATURAL);
       List<List<Cell>> rows = new ArrayList<>();
       all.values().stream()
@@ -106,6 +112,12 @@ public final class CrimpTable implements DocumentMaker {
           .note(
               "The files name no tool and no crimp height: take them from the terminal maker's"
                   + " sheet and write down what you measure. Push the seal on before the crimp.")
+          .note(
+              donors == 0
+                  ? ""
+                  : donors
+                      + (donors == 1 ? " wire of a donor has its" : " wires of a donor have their")
+                      + " terminals already.")
           .landscape()
           .signed()
           .add(

@@ -70,6 +70,28 @@ class BuildOrderTest {
   }
 
   @Test
+  void aDonorsWireIsNotCrimpedAgainAndOneThatGoesIsNotJoined() {
+    Made made =
+        Made.of(
+            new BuildOrder(),
+            """
+            {"format": 1, "sketch": true, "wires": {
+              "W1": {"from": "A:1", "to": "S1", "decision": "keep"},
+              "W2": {"from": "S1", "to": "B:1", "decision": "remove"},
+              "W3": {"from": "S1", "to": "C:1"},
+              "W4": {"from": "A:2", "to": "S2", "decision": "keep"}}}
+            """);
+    List<CSVRecord> rows = made.rows("build-order.csv");
+    assertThat(step(rows, "S1", "join W1 and W3")).isPositive();
+    assertThat(rows.stream().filter(row -> row.get("do").contains("crimp by")))
+        .allMatch(row -> row.get("on").equals("C"))
+        .hasSize(1);
+    assertThat(made.words("build-order.html"))
+        .contains("1 × not known: no terminal given")
+        .doesNotContain("S2, ");
+  }
+
+  @Test
   void blanksLockAndGuessesAreSaid() {
     Made made = Made.of(new BuildOrder(), LOOM);
     List<CSVRecord> rows = made.rows("build-order.csv");

@@ -49,4 +49,18 @@ class CrimpTableTest {
     assertThat(setup("\"awg\": \"20\"").get("terminal")).isEqualTo("not known: no terminal given");
     assertThat(setup("\"awg\": \"20\"").get("strip_mm")).isEqualTo("6");
   }
+
+  @Test
+  void aDonorsWireHasItsTerminalsAlready() {
+    Made made =
+        Made.of(
+            new CrimpTable(),
+            """
+            {"format": 1, "sketch": true, "wires": {
+              "W1": {"from": "A:1", "to": "S1", "decision": "keep"},
+              "W2": {"from": "A:2", "to": "S1"}}}
+            """);
+    assertThat(made.column("crimps.csv", "wire")).containsExactly("W2");
+    assertThat(made.words("crimps.html")).contains("1 wire of a donor has its terminals already.");
+  }
 }
