@@ -24,7 +24,9 @@ import org.tugtest.rule.Coverage;
  * @param wants rules that could not judge all, the worst first
  * @param moreWants rules left out of {@code wants}
  * @param expectations expectations that were not judged
- * @param next what to write next, with the rules that wait for it
+ * @param next what to write next, with the rules that wait for it; nothing while a file cannot be
+ *     read, as it may be written there
+ * @param mend the files that could not be read; empty when there are none
  */
 record VerdictRoom(
     Ended ended,
@@ -34,7 +36,8 @@ record VerdictRoom(
     List<Want> wants,
     int moreWants,
     int expectations,
-    List<MissingData> next) {
+    List<MissingData> next,
+    String mend) {
   private static final int MOST_WANTS = 6;
   private static final int MOST_LISTED = 8;
   private static final int MOST_NEXT = 3;
@@ -56,7 +59,8 @@ record VerdictRoom(
       counts.add(new Count(level.word(), findings.standing(level)));
     }
     List<Want> wants = wants(result);
-    List<MissingData> next = MissingData.of(harness, report.rules());
+    List<String> unread = harness.facts().unread().stream().map(report::path).toList();
+    List<MissingData> next = unread.isEmpty() ? MissingData.of(harness, report.rules()) : List.of();
     return new VerdictRoom(
         Ended.of(report, harness),
         why(report, harness),
@@ -68,7 +72,8 @@ record VerdictRoom(
             result.expectations().stream()
                 .filter(verdict -> verdict.answer() == Verdict.Answer.NOT_JUDGED)
                 .count(),
-        next.subList(0, Math.min(MOST_NEXT, next.size())));
+        next.subList(0, Math.min(MOST_NEXT, next.size())),
+        listed(unread, ", "));
   }
 
   private static List<String> why(Report report, HarnessReport harness) {

@@ -383,6 +383,62 @@ class HtmlReportTest {
   }
 
   @Test
+  void asksToMendWhatCannotBeReadBeforeItAsksForMore() {
+    Map<String, String> files = new java.util.TreeMap<>(SampleCar.files());
+    files.remove("layout.json");
+    files.computeIfPresent("looms/nose.json", (path, text) -> text.substring(0, 3000));
+    Document page = page(SampleCar.checked(files, SampleCar.ROOT));
+    assertThat(page.select("#verdict").text())
+        .contains("What to do first")
+        .contains("Mend src/main/harness/layout.json, src/main/harness/looms/nose.json.")
+        .doesNotContain("What to add next");
+  }
+
+  @Test
+  void saysInEveryRoomWhyItIsEmpty() {
+    Document page =
+        page(SampleCar.checked(Map.of(SampleCar.ROOT, "{\"format\": 1}"), SampleCar.ROOT));
+    for (Element room : page.select("section.room")) {
+      assertThat(room.select("p, table, dl").text()).as(room.id()).isNotBlank();
+      assertThat(page.select("nav a[href=#" + room.id() + "]")).as(room.id()).hasSize(1);
+    }
+    assertThat(page.select("#bundles").text()).contains("no wire runs along a segment");
+    assertThat(page.select("#isolation").text()).contains("No device has a source");
+    assertThat(page.select("#what-if").text()).contains("No load is fed");
+    assertThat(page.select("#protection").text()).contains("No fuse is fitted");
+  }
+
+  @Test
+  void leavesNoHeadingOut() {
+    for (Report report : List.of(BROKEN, Sample.report())) {
+      MemorySink sink = SampleCar.written(report);
+      for (String file : sink.paths()) {
+        int last = 0;
+        for (Element heading : page(sink, file).select("h1, h2, h3, h4, h5, h6")) {
+          int level = heading.tagName().charAt(1) - '0';
+          assertThat(level).as(file + ": " + heading.text()).isLessThanOrEqualTo(last + 1);
+          last = level;
+        }
+      }
+    }
+  }
+
+  @Test
+  void namesTheRowsAndColumnsOfEveryTable() {
+    for (Element table : page(BROKEN).select("table:not(.cavities)")) {
+      assertThat(table.select("caption").text()).as(table.outerHtml()).isNotBlank();
+      assertThat(table.select("thead th[scope=col]")).as(table.text()).isNotEmpty();
+      for (Element row : table.select("tbody tr")) {
+        assertThat(row.select("th[scope]")).as(row.text()).hasSize(1);
+      }
+      int columns = table.select("thead th").size();
+      for (Element row : table.select("tbody tr:not(.heading)")) {
+        assertThat(row.children()).as(row.text()).hasSize(columns);
+      }
+    }
+  }
+
+  @Test
   void keepsAPageOfTenThousandWiresSmall() {
     assertThat(SampleCar.written(SampleCar.ofWires(10_000)).bytes("report.html").length)
         .isLessThan(5_000_000);
