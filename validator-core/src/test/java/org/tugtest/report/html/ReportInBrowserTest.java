@@ -356,6 +356,49 @@ class ReportInBrowserTest {
   }
 
   @Test
+  void stepsThroughThePageInItsOrderAndAlwaysShowsWhereItIs() {
+    chromium.open(broken, "");
+    chromium.ask(
+        """
+        window.steps = [];
+        document.addEventListener('focusin', event => {
+          const at = event.target;
+          const box = at.getBoundingClientRect();
+          const bar = document.querySelector('.rooms').getBoundingClientRect();
+          const last = window.last;
+          const label = at.getAttribute('aria-label') || at.textContent.trim() || at.id
+            || (at.labels && at.labels[0] ? at.labels[0].textContent.trim() : '');
+          const ring = getComputedStyle(at);
+          const wrong = [];
+          if (!label && !at.getAttribute('aria-labelledby')) wrong.push('no name');
+          if (ring.outlineStyle === 'none') wrong.push('no ring');
+          if (last && !(last.compareDocumentPosition(at) & Node.DOCUMENT_POSITION_FOLLOWING)) wrong.push('goes back');
+          if (box.bottom < 0 || box.top > innerHeight) wrong.push('out of sight');
+          if (!at.closest('.rooms, .mast, .skip') && box.bottom < bar.bottom) wrong.push('under the bar');
+          if (wrong.length) window.steps.push(at.tagName + ' ' + label.slice(0, 40) + ': ' + wrong.join(', '));
+          window.last = at;
+        });
+        """);
+    for (int i = 0; i < 160; i++) {
+      press(Keys.TAB);
+    }
+    assertThat(chromium.ask("return window.steps.join('; ')")).isEmpty();
+    assertThat(chromium.ask("return window.last.closest('section').id")).isNotEqualTo("verdict");
+  }
+
+  @Test
+  void opensEveryFoldWithTheKeyboard() {
+    chromium.open(broken, "");
+    for (String room : List.of("circuits", "bundles", "protection", "what-if", "totals")) {
+      WebElement fold = driver.findElement(By.cssSelector("#" + room + " details"));
+      fold.findElement(By.tagName("summary")).sendKeys(Keys.ENTER);
+      assertThat(fold.getDomAttribute("open")).as(room).isNotNull();
+      fold.findElement(By.tagName("summary")).sendKeys(Keys.SPACE);
+      assertThat(fold.getDomAttribute("open")).as(room).isNull();
+    }
+  }
+
+  @Test
   void shadesTheSegmentsFromTheKeyboard() {
     chromium.open(broken, "");
     assertThat(driver.findElement(By.cssSelector("#loom .shades.of-fill")).isDisplayed()).isFalse();
