@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.function.Consumer;
 import org.tugtest.git.Environment;
 import org.tugtest.report.Report;
 
@@ -19,7 +20,7 @@ import org.tugtest.report.Report;
  * go on, 1 when a finding blocks it, 2 when it could not check.
  */
 public final class Guard {
-  /** The one argument with which nothing is checked but all classes are used once. */
+  /** The first argument with which nothing is told but all classes are used once. */
   static final String REHEARSE = "--rehearse";
 
   private static final int CANNOT_CHECK = 2;
@@ -39,17 +40,14 @@ public final class Guard {
   }
 
   private static int run(List<String> arguments, PrintWriter out) {
-    if (arguments.equals(List.of(REHEARSE))) {
-      line(out, Rehearsal.run() + " lines rehearsed");
-      return 0;
-    }
     try {
-      GuardOrder order = GuardOrder.of(arguments);
-      Environment environment = new Environment(System.getenv());
-      Clock clock = Clock.system(ZoneId.systemDefault());
-      Path top = Path.of("").toAbsolutePath();
-      Report.Outcome outcome =
-          new GuardRun(order, top, environment, clock, line -> line(out, line)).check();
+      if (!arguments.isEmpty() && arguments.get(0).equals(REHEARSE)) {
+        List<String> asked = arguments.subList(1, arguments.size());
+        GuardRun silent = run(GuardOrder.of(asked), line -> {});
+        line(out, Rehearsal.run(silent) + " lines rehearsed");
+        return 0;
+      }
+      Report.Outcome outcome = run(GuardOrder.of(arguments), line -> line(out, line)).check();
       return switch (outcome) {
         case CLEAN -> 0;
         case FINDINGS -> 1;
@@ -65,6 +63,15 @@ public final class Guard {
       }
       return CANNOT_CHECK;
     }
+  }
+
+  private static GuardRun run(GuardOrder order, Consumer<String> lines) {
+    return new GuardRun(
+        order,
+        Path.of("").toAbsolutePath(),
+        new Environment(System.getenv()),
+        Clock.system(ZoneId.systemDefault()),
+        lines);
   }
 
   private static void line(PrintWriter out, String line) {

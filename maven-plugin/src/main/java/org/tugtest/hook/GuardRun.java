@@ -62,6 +62,15 @@ final class GuardRun {
    * @throws IOException when it cannot; the message is a whole sentence
    */
   Report.Outcome check() throws IOException {
+    return check(false);
+  }
+
+  /** Checks as if every finding blocked, so that the commit before is read too. */
+  void rehearse() throws IOException {
+    check(true);
+  }
+
+  private Report.Outcome check(boolean rehearsed) throws IOException {
     List<Path> libraries = order.libraries().stream().map(top::resolve).toList();
     Folders folders = new Folders(top.resolve(order.harness()), libraries, List.of());
     Scope scope =
@@ -79,7 +88,7 @@ final class GuardRun {
       RuleCatalog catalog = RuleCatalog.standard();
       Fleet fleet = new Fleet(reader, catalog, Selection.ALL, seen.revision().today(), 1);
       Judged judged = new Judged(fleet, seen, tree, scope);
-      List<HarnessReport> checked = judged(judged, roots);
+      List<HarnessReport> checked = judged(judged, roots, rehearsed);
       Report report =
           new Report(
               "",
@@ -107,7 +116,8 @@ final class GuardRun {
   private record Judged(Fleet fleet, Seen seen, WorkTree tree, Scope scope) {}
 
   /** Most commits leave nothing to block; the commits before them are not read then. */
-  private List<HarnessReport> judged(Judged with, List<String> roots) throws IOException {
+  private List<HarnessReport> judged(Judged with, List<String> roots, boolean rehearsed)
+      throws IOException {
     Progress progress = new Progress(lines, System::nanoTime);
     AnnouncedChanges announced = AnnouncedChanges.of(with.seen().files(), ReadLimits.STANDARD);
     try {
@@ -117,7 +127,7 @@ final class GuardRun {
         throw new IOException(stored.unheld().get());
       }
       Gate any = order.gate();
-      if (checked.stream().noneMatch(harness -> blocks(any, harness))) {
+      if (!rehearsed && checked.stream().noneMatch(harness -> blocks(any, harness))) {
         return checked;
       }
       Against parents = BaseFinder.parents(with.tree(), with.scope());

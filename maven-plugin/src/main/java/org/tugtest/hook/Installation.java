@@ -85,7 +85,7 @@ public final class Installation {
       done.add("the guard is copied to " + own);
     }
     if (renewed || !Files.exists(own.resolve(ARCHIVE))) {
-      done.add(rehearse(own, java));
+      done.add(rehearse(order, own, java));
     }
     HookScript script = new HookScript(order, java.program().toString(), plugin);
     done.addAll(hooks.install(script.text()));
@@ -136,7 +136,7 @@ public final class Installation {
   }
 
   /** Lets the JVM note down the classes of a check, which makes each start quicker. */
-  private String rehearse(Path own, JavaHome java) throws IOException {
+  private String rehearse(GuardOrder order, Path own, JavaHome java) throws IOException {
     Path archive = own.resolve(ARCHIVE);
     Files.deleteIfExists(archive);
     List<String> command = new ArrayList<>();
@@ -148,6 +148,7 @@ public final class Installation {
     command.addAll(HookScript.JVM);
     command.addAll(
         List.of("-cp", own.resolve(JAR).toString(), Guard.class.getName(), Guard.REHEARSE));
+    command.addAll(order.arguments());
     try {
       Program.Ended ended = Program.run(tree.top(), command);
       if (ended.code() == 0 && Files.exists(archive)) {

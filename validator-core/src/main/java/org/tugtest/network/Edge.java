@@ -30,6 +30,12 @@ public sealed interface Edge {
       return wire.id();
     }
 
+    /** Of the id alone, which is enough to tell edges of a network apart, and quick. */
+    @Override
+    public int hashCode() {
+      return wire.id().hashCode();
+    }
+
     @Override
     public Subject subject() {
       return Subject.wire(wire.id());
@@ -72,6 +78,12 @@ public sealed interface Edge {
     @Override
     public String text() {
       return device + "." + name;
+    }
+
+    /** Of the names alone, which are enough to tell edges of a network apart, and quick. */
+    @Override
+    public int hashCode() {
+      return 31 * device.hashCode() + name.hashCode();
     }
 
     @Override
