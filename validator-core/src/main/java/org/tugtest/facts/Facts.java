@@ -135,7 +135,8 @@ public final class Facts {
               () ->
                   new Ampacities(
                       new WireForms(harness),
-                      new AlongRoute(harness, wiring.get(), routes.get(), bundles.get())));
+                      new AlongRoute(harness, wiring.get(), routes.get(), bundles.get()),
+                      operating.get().beside(sections.get())));
     }
 
     /** The fields that {@code defaults} of the root writes. */

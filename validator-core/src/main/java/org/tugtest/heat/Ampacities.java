@@ -1,5 +1,6 @@
 package org.tugtest.heat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,75 +10,63 @@ import org.jspecify.annotations.Nullable;
 import org.tugtest.finding.Basis;
 import org.tugtest.model.Wire;
 import org.tugtest.model.WirePart;
-import org.tugtest.table.BundleFactorTable;
-import org.tugtest.table.Cited;
 
 /**
- * The lasting currents that the wires of a harness stand: the heat balance of the wire alone in
- * still air, times the published factor for its number of neighbours, in the worst piece of its
- * way. The bundle is taken as used to {@value #LOADING_PERCENT} % of its capacity, as FAA AC
- * 43.13-1B table 11-9 takes it.
+ * The lasting currents that the wires of a harness stand: at which the wire, its neighbours at
+ * their solved currents in the state that leaves least, brings the hottest piece of its way to the
+ * lowest class there; see {@link ShrunkBundle}. Where not all currents beside it are known, no more
+ * than the published factor for that many neighbours used to 20 % allows; see {@link ChartAmps}.
  */
 public final class Ampacities {
-  private static final int LOADING_PERCENT = 20;
   private final WireForms forms;
   private final Around.Wires surroundings;
-  private final Map<Alone, Double> known = new ConcurrentHashMap<>();
+  private final @Nullable Beside beside;
+  private final ChartAmps chart = new ChartAmps();
+  private final Map<String, Optional<Standing>> known = new ConcurrentHashMap<>();
 
-  private record Alone(WireForm form, double ambientC) {}
-
-  /** The ampacities of wires of these forms in these surroundings. */
+  /** The ampacities of wires of these forms, by the chart alone. */
   public Ampacities(WireForms forms, Around.Wires surroundings) {
+    this(forms, surroundings, null);
+  }
+
+  /**
+   * The ampacities of wires of these forms in these surroundings.
+   *
+   * @param beside what flows beside them; null: not known
+   */
+  public Ampacities(WireForms forms, Around.Wires surroundings, @Nullable Beside beside) {
     this.forms = forms;
     this.surroundings = surroundings;
+    this.beside = beside;
   }
 
   /** What a wire stands; empty when its size is not known. */
   public Optional<Ampacity> of(Wire wire) {
-    WirePart part = forms.part(wire);
-    return forms
-        .of(wire)
-        .map(form -> worst(form, part == null ? null : part.maxA(), surroundings.of(wire)));
+    return standing(wire).map(Standing::ampacity);
   }
 
   /** What a wire part would stand in the place of a wire; empty when its size is not known. */
   public Optional<Ampacity> inPlaceOf(Wire wire, WirePart part) {
-    return WireForms.of(part).map(form -> worst(form, part.maxA(), surroundings.of(wire)));
+    return standing(wire, part).map(Standing::ampacity);
   }
 
   /**
-   * The temperature that a wire's conductor comes to rest at under a lasting current, in the
-   * hottest piece of its way; empty when it does not under {@link FreeAir#HOTTEST_C}, or its size
-   * is not known.
+   * The temperature that a wire's conductor comes to rest at under a lasting current, in the piece
+   * of its way where it stands least; empty when it does not under {@link FreeAir#HOTTEST_C}, or
+   * its size is not known.
    */
   public OptionalDouble steadyCelsius(Wire wire, double amps) {
-    WireForm form = forms.of(wire).orElse(null);
-    return form == null ? OptionalDouble.empty() : hottest(form, amps, surroundings.of(wire));
+    return standing(wire).map(at -> at.celsius(amps)).orElse(OptionalDouble.empty());
   }
 
   /** The same for a wire part in the place of a wire. */
   public OptionalDouble steadyCelsius(Wire wire, WirePart part, double amps) {
-    WireForm form = WireForms.of(part).orElse(null);
-    return form == null ? OptionalDouble.empty() : hottest(form, amps, surroundings.of(wire));
+    return standing(wire, part).map(at -> at.celsius(amps)).orElse(OptionalDouble.empty());
   }
 
   /** What cools a wire in the piece of its way where it stands least; empty without its size. */
   public Optional<Cooling> cooling(Wire wire) {
-    WireForm form = forms.of(wire).orElse(null);
-    if (form == null) {
-      return Optional.empty();
-    }
-    Around worst = worst(form, null, surroundings.of(wire)).around();
-    double airC = worst.ambientC().value();
-    return Optional.of(new InAir(form.insulated(), airC, factor(worst).value()));
-  }
-
-  /** A wire in still air, with a share of the current that it stands alone; equal for equals. */
-  private record InAir(Insulated wire, double airC, double currentFactor) implements Cooling {
-    @Override
-    public double wattsPerM(double celsius) {
-      return FreeAir.wattsPerM(wire, celsius, airC) * currentFactor * currentFactor;
-    }
+    return standing(wire).map(Standing::cooling);
   }
 
   /** The forms of the wires. */
@@ -85,58 +74,56 @@ public final class Ampacities {
     return forms;
   }
 
-  private Ampacity worst(WireForm form, @Nullable Double makerA, List<Around> pieces) {
-    Ampacity least = null;
-    for (Around around : pieces) {
-      Ampacity here = at(form, makerA, around);
-      if (least == null || here.amps() < least.amps()) {
-        least = here;
+  private Optional<Standing> standing(Wire wire) {
+    return known.computeIfAbsent(
+        wire.id(),
+        id -> {
+          WirePart part = forms.part(wire);
+          return forms.of(wire).map(form -> stands(wire, form, part, false));
+        });
+  }
+
+  private Optional<Standing> standing(Wire wire, WirePart part) {
+    return WireForms.of(part).map(form -> stands(wire, form, part, true));
+  }
+
+  private Standing stands(Wire wire, WireForm form, @Nullable WirePart part, boolean inPlace) {
+    Double maker = part == null ? null : part.maxA();
+    double most = maker == null ? Double.POSITIVE_INFINITY : maker;
+    List<Standing> pieces = new ArrayList<>();
+    Beside here = beside;
+    List<LoomSections.Stretch> stretches = here == null ? List.of() : here.sections().of(wire.id());
+    if (here == null || stretches.isEmpty() || unrouted(here, stretches)) {
+      surroundings.of(wire).forEach(around -> pieces.add(chart.at(form, most, around)));
+    } else {
+      new LoadedAmps(here, chart, form, most, inPlace ? wire.id() : "").add(stretches, pieces);
+    }
+    return least(pieces);
+  }
+
+  private static boolean unrouted(Beside beside, List<LoomSections.Stretch> stretches) {
+    String where = beside.sections().at(stretches.get(0)).where();
+    return where.equals(LoomSections.ALL_ITS_WAY);
+  }
+
+  /** The piece in which it stands least, with the least of all that is sure. */
+  private static Standing least(List<Standing> pieces) {
+    Standing least = null;
+    double sure = Double.POSITIVE_INFINITY;
+    Basis sureBasis = Basis.GIVEN;
+    for (Standing piece : pieces) {
+      Ampacity its = piece.ampacity();
+      if (least == null || its.amps() < least.ampacity().amps()) {
+        least = piece;
+      }
+      if (its.sureAmps() < sure) {
+        sure = its.sureAmps();
+        sureBasis = its.sureBasis();
       }
     }
     if (least == null) {
       throw new IllegalArgumentException("a wire without surroundings");
     }
-    return least;
-  }
-
-  private Ampacity at(WireForm form, @Nullable Double makerA, Around around) {
-    double free =
-        known.computeIfAbsent(
-            new Alone(form, around.ambientC().value()),
-            alone -> FreeAir.amps(alone.form().insulated(), alone.form().maxC(), alone.ambientC()));
-    Cited factor = factor(around);
-    Cited sure =
-        factor.basis() == Basis.MEMORY
-            ? BundleFactorTable.factor(BundleFactorTable.lastRead(), LOADING_PERCENT)
-            : factor;
-    double most = makerA == null ? Double.POSITIVE_INFINITY : makerA;
-    Basis basis = form.basis().weaker(around.ambientC().basis());
-    return new Ampacity(
-        Math.min(free * factor.value(), most),
-        most < free * factor.value() ? Basis.GIVEN : basis.weaker(factor.basis()),
-        Math.min(free * sure.value(), most),
-        most < free * sure.value() ? Basis.GIVEN : basis.weaker(sure.basis()),
-        free,
-        around,
-        most < free * factor.value());
-  }
-
-  private static Cited factor(Around around) {
-    return around.neighbours() <= 0
-        ? Cited.given(1)
-        : BundleFactorTable.factor(around.neighbours() + 1, LOADING_PERCENT);
-  }
-
-  private static OptionalDouble hottest(WireForm form, double amps, List<Around> pieces) {
-    double hottest = Double.NEGATIVE_INFINITY;
-    for (Around around : pieces) {
-      double share = amps / factor(around).value();
-      OptionalDouble here = FreeAir.celsius(form.insulated(), share, around.ambientC().value());
-      if (here.isEmpty()) {
-        return here;
-      }
-      hottest = Math.max(hottest, here.getAsDouble());
-    }
-    return OptionalDouble.of(hottest);
+    return least.withSure(sure, sureBasis);
   }
 }

@@ -8,7 +8,8 @@ import org.tugtest.finding.Basis;
  *
  * @param amps that current, in amperes
  * @param basis the weakest figure in it
- * @param sureAmps the same without the bundle factors that are from memory, so that it is no less
+ * @param sureAmps the same without coverings, and without bundle factors that are from memory, so
+ *     that it is no less
  * @param sureBasis the weakest figure in that
  * @param freeAirA the same alone in air of that piece
  * @param around that piece
@@ -30,19 +31,25 @@ public record Ampacity(
 
   /** How it came about, to be put behind the figure: {@code alone in still air of 40 °C}. */
   public String how() {
-    String air = " in still air of " + trimmed(around.ambientC().value()) + " °C";
     if (byMaker) {
       return "as its maker allows";
     }
+    String air =
+        " in still air of "
+            + trimmed(around.ambientC().value())
+            + " °C"
+            + (around.covered() ? " inside a covering" : "");
     int neighbours = around.neighbours();
-    return neighbours > 0
-        ? "with "
-            + neighbours
-            + (neighbours == 1 ? " other wire" : " other wires")
-            + air
-            + ", factor "
-            + trimmed(Math.round(factor() * 1000) / 1000.0)
-        : "alone" + air + (neighbours < 0 ? ", its neighbours not being known" : "");
+    if (neighbours <= 0) {
+      return "alone" + air + (neighbours < 0 ? ", its neighbours not being known" : "");
+    }
+    return "with "
+        + neighbours
+        + (neighbours == 1 ? " other wire" : " other wires")
+        + around.loading().words()
+        + air
+        + ", factor "
+        + trimmed(Math.round(factor() * 1000) / 1000.0);
   }
 
   private static String trimmed(double value) {

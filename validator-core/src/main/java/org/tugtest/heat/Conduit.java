@@ -27,6 +27,12 @@ public record Conduit(double boreMm, double wallMm, Envelope beyond) implements 
     return new Conduit(0, wallMm, beyond);
   }
 
+  /** The same for a bundle of a share of the size: bores shrink with it, walls do not. */
+  Conduit scaled(double share) {
+    Envelope outside = beyond instanceof Conduit conduit ? conduit.scaled(share) : beyond;
+    return new Conduit(boreMm * share, wallMm, outside);
+  }
+
   /**
    * Temperatures from inside to outside.
    *

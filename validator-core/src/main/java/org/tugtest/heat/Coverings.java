@@ -8,13 +8,17 @@ import org.tugtest.model.Covering;
 /**
  * What coverings do to heat. Tape adds as much surface as it takes; sleeves and shrink lie tight; a
  * split conduit is as wide as its bore; a heat shield is bright outside. A wall that is not given
- * counts as nothing.
+ * counts as nothing, and no covering cools.
  */
 final class Coverings {
   private Coverings() {}
 
-  /** The envelope that coverings make, the inside first; those not defined count as nothing. */
-  static Envelope around(Map<String, Covering> parts, List<String> ids) {
+  /**
+   * The envelope that coverings make, the inside first; those not defined count as nothing.
+   *
+   * @param bundleMm expected diameter of what lies in them
+   */
+  static Envelope around(Map<String, Covering> parts, List<String> ids, double bundleMm) {
     Envelope outside = Envelope.BARE;
     for (int i = ids.size() - 1; i >= 0; i--) {
       Covering part = parts.get(ids.get(i));
@@ -22,7 +26,9 @@ final class Coverings {
         outside = inside(part, outside);
       }
     }
-    return outside;
+    return outside instanceof Conduit conduit && bundleMm > 0
+        ? new NoCooler(conduit, bundleMm)
+        : Envelope.BARE;
   }
 
   private static Envelope inside(Covering part, Envelope outside) {
@@ -36,7 +42,7 @@ final class Coverings {
     }
     boolean bright = part.kind() == Covering.Kind.HEAT_SHIELD && outside.equals(Envelope.BARE);
     Envelope beyond = bright ? Envelope.BRIGHT : outside;
-    return wall > 0 ? Conduit.tight(wall, beyond) : beyond;
+    return wall > 0 || bright ? Conduit.tight(wall, beyond) : beyond;
   }
 
   private static double positive(@Nullable Double value) {

@@ -38,7 +38,7 @@ public final class HeatNetwork {
   public HeatNetwork(List<Placed> wires, Envelope envelope, double airC) {
     this.wires = List.copyOf(wires);
     this.shape = new SectionShape(wires);
-    this.envelope = envelope;
+    this.envelope = envelope instanceof NoCooler covering ? covering.inside() : envelope;
     this.airC = airC;
   }
 

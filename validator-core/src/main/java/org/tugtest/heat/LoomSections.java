@@ -26,6 +26,9 @@ import org.tugtest.table.Cited;
  * without a route is alone in the air of its warmer end.
  */
 public final class LoomSections {
+  /** Where a wire without a route is. */
+  static final String ALL_ITS_WAY = "all its way";
+
   private final List<Section> sections = new ArrayList<>();
   private final List<Bundle> laid = new ArrayList<>();
   private final Map<String, List<Stretch>> byWire = new HashMap<>();
@@ -64,7 +67,7 @@ public final class LoomSections {
       if (route != null) {
         all.addEnds(wire, route);
       } else {
-        all.addAlone(wire, "all its way", all.along.atEnds(wire), 1);
+        all.addAlone(wire, ALL_ITS_WAY, all.along.atEnds(wire), 1);
       }
     }
     return all;
@@ -75,7 +78,7 @@ public final class LoomSections {
     Envelope envelope =
         its == null
             ? Envelope.BARE
-            : Coverings.around(harness.parts().coverings(), its.coverings());
+            : Coverings.around(harness.parts().coverings(), its.coverings(), bundle.expectedMm());
     Double length = its == null ? null : its.lengthMm();
     String where = bundle.text(length == null ? bundle.toMm() : length);
     List<Section.Conductor> conductors = new ArrayList<>();

@@ -38,13 +38,30 @@ public record Section(
     return new ShrunkBundle(bundled(amps), around, ambientC.value(), freeAir);
   }
 
-  /** Its conductors with currents. */
+  /**
+   * Its conductors with currents. A class that the air by itself is over limits no neighbour: that
+   * wire is in the wrong place whatever flows.
+   */
   List<BundledWire> bundled(double[] amps) {
+    double highest = 0;
+    for (Conductor one : conductors) {
+      highest = Math.max(highest, one.form().maxC());
+    }
     BundledWire[] all = new BundledWire[amps.length];
     for (int i = 0; i < amps.length; i++) {
       WireForm form = conductors.get(i).form();
-      all[i] = new BundledWire(form.insulated(), form.maxC(), amps[i]);
+      double limit = form.maxC() > ambientC.value() ? form.maxC() : highest;
+      all[i] = new BundledWire(form.insulated(), limit, amps[i]);
     }
     return List.of(all);
+  }
+
+  /** The same with another form of one of its wires, wherever it lies in it. */
+  Section with(String wire, WireForm form) {
+    List<Conductor> others =
+        conductors.stream()
+            .map(one -> one.wire().equals(wire) ? new Conductor(wire, form) : one)
+            .toList();
+    return new Section(where, others, unsized, envelope, ambientC);
   }
 }

@@ -46,7 +46,7 @@ final class HeatLoop {
    * @param mean the solution with the mean of loads that draw only a share of the time; null where
    *     all draw all the time
    * @param warmth what its currents lead to; null where the circuit has no steady answer
-   * @param settled whether nothing moved any more
+   * @param settled whether nothing moves any more; true also where there is no answer in the cold
    * @param unknown edges whose current depends on loads of which nothing says what they draw
    */
   record Outcome(
@@ -78,7 +78,10 @@ final class HeatLoop {
     }
   }
 
-  /** Settles a state that is entered with these coils pulled; null: none. */
+  /**
+   * Settles a state that is entered with these coils pulled; null: none. Where there is an answer
+   * in the cold and none as it warms up, the cold one is given, as not settled.
+   */
   Outcome settle(Intent intent, @Nullable List<Integer> pulled) {
     LoomWarmth warmth = heat.at(wire -> 0, null);
     Map<String, Double> used = new HashMap<>();
@@ -87,14 +90,19 @@ final class HeatLoop {
     }
     double step = 1;
     double last = Double.POSITIVE_INFINITY;
+    Outcome cold = null;
     for (int round = 1; ; round++) {
       Map<String, Double> now = used;
       ConductorTemperature temperature = wire -> now.getOrDefault(wire.id(), air.celsius(wire));
       Drawn drawn =
           new Drawn(harness, network, resistances, temperature, intent, Drawn.Draws.WHILE_ON);
       Solution solution = Solver.solve(drawn.circuit(), pulled, grids);
+      if (cold == null) {
+        boolean certain = !steady(solution);
+        cold = new Outcome(drawn, temperature, solution, null, null, certain, new BitSet());
+      }
       if (!steady(solution)) {
-        return new Outcome(drawn, temperature, solution, null, null, true, new BitSet());
+        return cold;
       }
       Solution mean = mean(intent, temperature, solution);
       warmth = heat.at(wire -> heatAmps(wire, solution, mean), warmth);

@@ -8,7 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.tugtest.heat.Beside;
 import org.tugtest.heat.LoomHeat;
+import org.tugtest.heat.LoomSections;
 import org.tugtest.model.Harness;
 import org.tugtest.model.State;
 import org.tugtest.network.Network;
@@ -95,6 +97,21 @@ public final class Operating {
   /** The operating point of a state; empty when there is no such state. */
   public Optional<OperatingPoint> in(String state) {
     return Optional.ofNullable(points.get(state));
+  }
+
+  /**
+   * What flows beside wires in the states that last and have currents that do; nothing is known
+   * where nothing flows in any of them.
+   */
+  public Beside beside(LoomSections sections) {
+    List<Beside.State> states = new ArrayList<>();
+    Set<String> unknown = new LinkedHashSet<>();
+    for (OperatingPoint point : points.values()) {
+      point.warmth().ifPresent(warmth -> states.add(new Beside.State(point.state(), warmth)));
+      unknown.addAll(point.unknownWires());
+    }
+    boolean some = points.values().stream().anyMatch(OperatingPoint::flows);
+    return new Beside(sections, some ? states : List.of(), unknown);
   }
 
   /** The resistances that were reckoned with. */

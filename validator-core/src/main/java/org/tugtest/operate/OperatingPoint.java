@@ -138,6 +138,23 @@ public final class OperatingPoint {
     return heat == null || !heat.unknown().get(number(edge));
   }
 
+  /** Whether it lasts and anything flows in it. */
+  public boolean flows() {
+    return warmth().isPresent()
+        && network.edges().stream().anyMatch(edge -> Math.abs(amps(edge)) > SOME_AMPS);
+  }
+
+  /** The wires whose current is not known. */
+  List<String> unknownWires() {
+    List<String> wires = new ArrayList<>();
+    for (Edge edge : network.edges()) {
+      if (edge instanceof Edge.OfWire wire && !ampsKnown(edge)) {
+        wires.add(wire.wire().id());
+      }
+    }
+    return wires;
+  }
+
   /** The mean current through an edge over the times that its loads draw and do not draw. */
   public double meanAmps(Edge edge) {
     Solution mean = heat == null ? null : heat.mean();

@@ -118,7 +118,10 @@ class AmpacitiesTest {
     assertThat(many.basis()).isEqualTo(Basis.MEMORY);
     assertThat(many.factor()).isCloseTo(0.52, within(1e-9));
     assertThat(many.sureAmps()).isEqualTo(few.amps());
-    assertThat(many.how()).isEqualTo("with 60 other wires in still air of 40 °C, factor 0.52");
+    assertThat(many.how())
+        .isEqualTo(
+            "with 60 other wires, used to 20 % as not all their currents are known, in still air of"
+                + " 40 °C, factor 0.52");
   }
 
   @Test

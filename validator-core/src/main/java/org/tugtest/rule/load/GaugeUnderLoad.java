@@ -31,9 +31,13 @@ public final class GaugeUnderLoad implements Rule {
           .looksFor(
               """
               Wires whose solved current in a lasting state is over the current at which the
-              conductor reaches its class temperature, in the worst piece of its way: its neighbours
-              there, the air of the zone, and the limit of its maker when the part gives one. Brief
-              states are left out.
+              conductor, its neighbours at their solved currents in the state that leaves least,
+              reaches the lowest class there, in the worst piece of its way: in the air of the zone,
+              inside its coverings, and no more than its maker allows when the part gives a limit.
+              Where not all currents beside it are known, the published factor for neighbours used to
+              20 % bounds it too; where their currents alone are too much, which wire-overheats says, it
+              is held against the factor for all loaded alike. Loads with a duty count by their root mean square. Brief states are
+              left out.
               """)
           .why(
               """
@@ -47,8 +51,8 @@ public final class GaugeUnderLoad implements Rule {
               """)
           .basis(
               """
-              The heat balance of a wire in still air and published bundle factors, as in
-              gauge-under-fuse; a factor from memory makes at most a warning.
+              The shrunk bundle and published bundle factors, as in wire-overheats; a factor from
+              memory, a covering, or more than twenty hot wires make at most a warning.
               """)
           .failing(example("0.35"))
           .passing(example("4"))
@@ -94,9 +98,9 @@ public final class GaugeUnderLoad implements Rule {
       Facts facts, Edge.OfWire wire, Ampacity stands, List<OperatingPoint> lasting, Ledger ledger) {
     OperatingPoint worst = lasting.get(0);
     for (OperatingPoint state : lasting) {
-      worst = Math.abs(state.amps(wire)) > Math.abs(worst.amps(wire)) ? state : worst;
+      worst = state.heatAmps(wire) > worst.heatAmps(wire) ? state : worst;
     }
-    double amps = Math.abs(worst.amps(wire));
+    double amps = worst.heatAmps(wire);
     if (amps <= stands.amps()) {
       ledger.fine();
       return;
@@ -124,7 +128,7 @@ public final class GaugeUnderLoad implements Rule {
             .basis(basis);
     List<String> others = new ArrayList<>();
     for (OperatingPoint state : lasting) {
-      double here = Math.abs(state.amps(wire));
+      double here = state.heatAmps(wire);
       if (!state.equals(worst) && here > stands.amps()) {
         others.add(String.format(Locale.ROOT, "also in state %s: %.2f A", state.state(), here));
       }

@@ -8,7 +8,6 @@ import org.tugtest.facts.Facts;
 import org.tugtest.heat.LoomSections;
 import org.tugtest.heat.LoomWarmth;
 import org.tugtest.heat.Section;
-import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
 import org.tugtest.operate.OperatingPoint;
 
@@ -18,7 +17,7 @@ final class HotWires {
   private final List<OperatingPoint> lasting;
   private final List<OperatingPoint> warm;
   private final boolean settled;
-  private final boolean fed;
+  private final boolean flows;
   private final Set<String> unknown = new HashSet<>();
   private final boolean[] lacking;
 
@@ -46,12 +45,7 @@ final class HotWires {
             .filter(state -> state.warmth().isPresent() && state.warmthSettled())
             .toList();
     this.settled = lasting.stream().allMatch(OperatingPoint::warmthSettled);
-    this.fed =
-        facts.network().edges().stream()
-            .anyMatch(
-                edge ->
-                    edge instanceof Edge.OfElement inside
-                        && inside.element() instanceof Element.Source);
+    this.flows = lasting.stream().anyMatch(OperatingPoint::flows);
     Set<String> carrying = new HashSet<>();
     for (Edge edge : facts.network().edges()) {
       if (edge instanceof Edge.OfWire wire) {
@@ -77,14 +71,14 @@ final class HotWires {
     if (sections.of(wire.wire().id()).isEmpty()) {
       return "its size is not known";
     }
-    if (!fed) {
-      return "there is no source";
-    }
     if (lasting.isEmpty()) {
       return "no state lasts";
     }
     if (warm.isEmpty()) {
       return "no state has currents that last";
+    }
+    if (!flows) {
+      return "nothing flows in any lasting state";
     }
     Hot worst = worst(wire).orElse(null);
     boolean byAir = worst != null && worst.section().ambientC().value() > worst.classC();

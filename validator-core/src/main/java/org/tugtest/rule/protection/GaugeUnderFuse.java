@@ -13,11 +13,14 @@ import org.tugtest.rule.Settings;
 public final class GaugeUnderFuse implements Rule {
   static final String BASIS =
       """
-      What a wire stands is the heat balance of the wire alone in still air (Churchill and Chu
-      1975 for the air, emissivity 0.9, IEC 60287-2-1 for the insulation), which meets published
-      tables within 12 %, times the factor of the MIL-W-5088L chart for its number of neighbours
-      with the bundle used to 20 % of its capacity (FAA AC 43.13-1B table 11-9 takes the same).
-      Past 20 wires the chart's value is from memory and makes a warning only. 1.35 times for 600 s:
+      What a wire stands is the heat balance of the wire in still air (Churchill and Chu 1975 for
+      the air, emissivity 0.9, IEC 60287-2-1 for the insulation), which meets published tables
+      within 12 %, beside its neighbours at their solved currents in the state that leaves least:
+      the shrunk bundle, within 4 % of the bundle chart of MIL-W-5088L in all of its 186 readings.
+      Where not all currents there are known, no more than the chart's factor for that many
+      neighbours used to 20 % of their capacity (FAA AC 43.13-1B table 11-9 takes the same); past
+      20 wires that is from memory. What only it, a covering or more than twenty hot wires make
+      too little is a warning. 1.35 times for 600 s:
       makers' limits of ISO 8820-3 blades. 25 K over its class: common practice.
       """;
 

@@ -159,7 +159,7 @@ class WireOverheatsTest {
         judged(
             "{\"format\": 1, \"sketch\": true, \"wires\": {\"W\": {\"from\": \"A:1\", \"to\":"
                 + " \"B:1\", \"areaMm2\": 1}}}");
-    assertThat(dead.coverage().toString()).contains("there is no source");
+    assertThat(dead.coverage().toString()).contains("nothing flows in any lasting state");
     Judged sizeless =
         judged(
             "{\"format\": 1, \"sketch\": true, \"wires\": {\"W\": {\"from\": \"A:1\", \"to\":"
