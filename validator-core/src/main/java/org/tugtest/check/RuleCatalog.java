@@ -59,6 +59,7 @@ import org.tugtest.rule.load.ContactWeldsOnInrush;
 import org.tugtest.rule.load.EarthSingle;
 import org.tugtest.rule.load.FigureMissing;
 import org.tugtest.rule.load.FuseNearRating;
+import org.tugtest.rule.load.FuseNuisanceInrush;
 import org.tugtest.rule.load.GaugeUnderLoad;
 import org.tugtest.rule.load.LoadBackfed;
 import org.tugtest.rule.load.LoadUnfed;
@@ -193,6 +194,7 @@ public final class RuleCatalog {
             new SwitchOverloaded(),
             new ContactWeldsOnInrush(),
             new FuseNearRating(),
+            new FuseNuisanceInrush(),
             new ReferenceShifted(),
             new SensorEarthShared(),
             new EarthSingle(),

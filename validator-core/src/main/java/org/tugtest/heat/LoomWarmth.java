@@ -6,6 +6,8 @@ import java.util.Optional;
 
 /** How warm the wires of a harness are for good under certain currents. */
 public final class LoomWarmth {
+  private static final double MICRO = 1e6;
+
   private final LoomSections sections;
   private final double[][] amps;
   private final BundleHeat[] heats;
@@ -125,7 +127,8 @@ public final class LoomWarmth {
 
   /**
    * The mean temperature of a wire along its way, by length: the one that gives its resistance,
-   * which rises straight with it. Empty when its size is not known.
+   * which rises straight with it. To a millionth of a kelvin, so that the order of its pieces does
+   * not matter. Empty when its size is not known.
    */
   public Optional<Double> mean(String wire) {
     List<LoomSections.Stretch> stretches = sections.of(wire);
@@ -135,6 +138,6 @@ public final class LoomWarmth {
       sum += stretch.mm() * heats[stretch.section()].celsius().get(stretch.place());
       mm += stretch.mm();
     }
-    return mm > 0 ? Optional.of(sum / mm) : Optional.empty();
+    return mm > 0 ? Optional.of(Math.rint(sum / mm * MICRO) / MICRO) : Optional.empty();
   }
 }
