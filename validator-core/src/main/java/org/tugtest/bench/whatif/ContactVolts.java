@@ -7,8 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.tugtest.model.Element;
-import org.tugtest.network.Edge;
+import org.jspecify.annotations.Nullable;
 import org.tugtest.network.Network;
 import org.tugtest.network.Point;
 import org.tugtest.operate.OperatingPoint;
@@ -27,11 +26,10 @@ public final class ContactVolts {
   private final Network network;
   private final List<Branch> branches;
   private final Set<Integer> pulled;
-  private final int[] start;
-  private final int[] at;
+  private final Conduction conduction;
   private final int black;
-  private final BitSet users = new BitSet();
   private final BitSet fedWhole = new BitSet();
+  private final BitSet weakWhole = new BitSet();
   private final BitSet givesWhole = new BitSet();
   private final boolean shortedWhole;
 
@@ -55,34 +53,14 @@ public final class ContactVolts {
     this.network = network;
     this.branches = state.solution().circuit().branches();
     this.pulled = Set.copyOf(state.solution().allPulled());
-    for (int i = 0; i < branches.size(); i++) {
-      // A load of a given resistance is solved as one, and is no joint all the same.
-      users.set(
-          i,
-          network.edges().get(i) instanceof Edge.OfElement inside
-              && (inside.element() instanceof Element.Load
-                  || inside.element() instanceof Element.Coil));
-    }
-    int nodes = network.points().size();
-    start = new int[nodes + 1];
-    for (Branch branch : branches) {
-      start[branch.a() + 1]++;
-      start[branch.b() + 1]++;
-    }
-    for (int node = 0; node < nodes; node++) {
-      start[node + 1] += start[node];
-    }
-    int[] next = start.clone();
-    at = new int[2 * branches.size()];
-    for (int i = 0; i < branches.size(); i++) {
-      at[next[branches.get(i).a()]++] = i;
-      at[next[branches.get(i).b()]++] = i;
-    }
+    this.conduction = new Conduction(network, branches);
     black = blackLead();
     Sides whole = new Sides(new BitSet(), new BitSet(), pulled);
     for (int i = 0; i < branches.size(); i++) {
       if (branches.get(i) instanceof Branch.Coil && whole.feeds(i)) {
         fedWhole.set(i);
+      } else if (branches.get(i) instanceof Branch.Coil && whole.mayFeed(i)) {
+        weakWhole.set(i);
       }
     }
     givesWhole.or(whole.gives());
@@ -119,10 +97,24 @@ public final class ContactVolts {
     BitSet none = new BitSet();
     BitSet opened = fault.kind().closes() ? none : changed;
     BitSet closed = fault.kind().closes() ? changed : none;
+    // A coil that is left with a way through loads may hold or let go: what differs is not sure.
+    List<Reads> held = settled(opened, closed, true);
+    List<Reads> free = settled(opened, closed, false);
+    List<Reads> both = new ArrayList<>(held);
+    for (int i = 0; i < both.size(); i++) {
+      if (held.get(i) != free.get(i)) {
+        both.set(i, Reads.UNSURE);
+      }
+    }
+    return List.copyOf(both);
+  }
+
+  /** The readings once the relays rest, those that may do either way held or let go. */
+  private List<Reads> settled(BitSet opened, BitSet closed, boolean held) {
     Set<Integer> now = pulled;
     for (int round = 0; round < MOST_ROUNDS; round++) {
       Sides sides = new Sides(opened, closed, now);
-      Set<Integer> next = sides.pulled();
+      Set<Integer> next = sides.pulled(held);
       if (next.equals(now) && sides.sure()) {
         return sides.reads();
       }
@@ -139,18 +131,18 @@ public final class ContactVolts {
   /** What is joined to the plus and to the minus, with some branches changed. */
   private final class Sides {
     private final BitSet opened;
-    private final BitSet closed;
-    private final Set<Integer> relays;
+    private final Conduction.Changed changed;
     private final BitSet live = new BitSet();
     private final BitSet home = new BitSet();
+    private @Nullable BitSet lifted;
+    private @Nullable BitSet sunk;
 
     Sides(BitSet opened, BitSet closed, Set<Integer> relays) {
       this.opened = opened;
-      this.closed = closed;
-      this.relays = relays;
+      this.changed = new Conduction.Changed(opened, closed, relays);
       if (black >= 0) {
         home.set(black);
-        spread(home, false, false, new BitSet());
+        conduction.spread(home, false, false, new BitSet(), changed);
       }
       boolean more = true;
       while (more) {
@@ -161,7 +153,7 @@ public final class ContactVolts {
               && !live.get(source.a())
               && (home.get(source.b()) || live.get(source.b()))) {
             live.set(source.a());
-            spread(live, true, false, new BitSet());
+            conduction.spread(live, true, false, new BitSet(), changed);
             more = true;
           }
         }
@@ -187,75 +179,76 @@ public final class ContactVolts {
     }
 
     boolean feeds(int coil) {
+      return !opened.get(coil) && crosses(coil, live, home);
+    }
+
+    /** Whether a coil may get some volts, through loads in a row with it. */
+    boolean mayFeed(int coil) {
+      if (opened.get(coil) || !crosses(coil, lifted(), sunk())) {
+        return false;
+      }
+      Conduction.Changed without = changed.without(coil);
+      BitSet up = (BitSet) live.clone();
+      conduction.spread(up, true, true, home, without);
+      BitSet down = (BitSet) home.clone();
+      conduction.spread(down, false, true, live, without);
+      return crosses(coil, up, down);
+    }
+
+    private boolean crosses(int coil, BitSet one, BitSet other) {
       int a = branches.get(coil).a();
       int b = branches.get(coil).b();
-      return !opened.get(coil) && ((live.get(a) && home.get(b)) || (live.get(b) && home.get(a)));
+      return (one.get(a) && other.get(b)) || (one.get(b) && other.get(a));
+    }
+
+    /** What the feed reaches, through loads and coils too. */
+    private BitSet lifted() {
+      if (lifted == null) {
+        lifted = (BitSet) live.clone();
+        conduction.spread(lifted, true, true, home, changed);
+      }
+      return lifted;
+    }
+
+    /** What the return reaches, through loads and coils too. */
+    private BitSet sunk() {
+      if (sunk == null) {
+        sunk = (BitSet) home.clone();
+        conduction.spread(sunk, false, true, live, changed);
+      }
+      return sunk;
     }
 
     /** The coils that are pulled when the volts are as they are here. */
-    Set<Integer> pulled() {
+    Set<Integer> pulled(boolean held) {
       Set<Integer> next = new HashSet<>();
       for (int i = 0; i < branches.size(); i++) {
-        if (branches.get(i) instanceof Branch.Coil) {
-          boolean fed = feeds(i);
-          if (fed == fedWhole.get(i) ? pulled.contains(i) : fed) {
-            next.add(i);
-          }
+        if (branches.get(i) instanceof Branch.Coil && pulls(i, held)) {
+          next.add(i);
         }
       }
       return next;
     }
 
+    private boolean pulls(int coil, boolean held) {
+      boolean fed = feeds(coil);
+      if (fed) {
+        return !fedWhole.get(coil) || pulled.contains(coil);
+      }
+      if (mayFeed(coil)) {
+        return weakWhole.get(coil) ? pulled.contains(coil) : held;
+      }
+      return !fedWhole.get(coil) && !weakWhole.get(coil) && pulled.contains(coil);
+    }
+
     List<Reads> reads() {
-      BitSet up = (BitSet) live.clone();
-      spread(up, true, true, home);
-      BitSet down = (BitSet) home.clone();
-      spread(down, false, true, live);
+      BitSet up = lifted();
+      BitSet down = sunk();
       Reads[] reads = new Reads[network.points().size()];
       for (int i = 0; i < reads.length; i++) {
         reads[i] = up.get(i) ? down.get(i) ? Reads.UNSURE : Reads.VOLTS : Reads.NOTHING;
       }
       return List.of(reads);
-    }
-
-    /**
-     * Adds what conducts on from a set.
-     *
-     * @param forth from the plus: diodes lead from anode to cathode; else the other way
-     * @param loads through loads and coils too
-     * @param stop is reached and not gone beyond
-     */
-    private void spread(BitSet set, boolean forth, boolean loads, BitSet stop) {
-      List<Integer> open = new ArrayList<>(set.stream().filter(i -> !stop.get(i)).boxed().toList());
-      while (!open.isEmpty()) {
-        int node = open.remove(open.size() - 1);
-        for (int k = start[node]; k < start[node + 1]; k++) {
-          Branch branch = branches.get(at[k]);
-          int other = branch.a() == node ? branch.b() : branch.a();
-          if (!set.get(other)
-              && !stop.get(other)
-              && conducts(at[k], branch, loads, (branch.a() == node) == forth)) {
-            set.set(other);
-            open.add(other);
-          }
-        }
-      }
-    }
-
-    private boolean conducts(int number, Branch branch, boolean loads, boolean forwards) {
-      if (closed.get(number)) {
-        return true;
-      }
-      if (opened.get(number) || branch instanceof Branch.Open || branch instanceof Branch.Source) {
-        return false;
-      }
-      if (users.get(number)) {
-        return loads;
-      }
-      if (branch instanceof Branch.Contact contact) {
-        return contact.closed(relays.contains(contact.coil()));
-      }
-      return forwards || !(branch instanceof Branch.Diode);
     }
   }
 }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.tugtest.facts.Facts;
 import org.tugtest.network.Edge;
@@ -13,6 +14,7 @@ import org.tugtest.network.Network;
 import org.tugtest.network.Point;
 import org.tugtest.operate.OperatingPoint;
 import org.tugtest.report.html.SampleCar;
+import org.tugtest.report.sheets.track.GeneratedLoom;
 import org.tugtest.rule.Judged;
 import org.tugtest.solve.Branch;
 import org.tugtest.solve.Circuit;
@@ -95,49 +97,71 @@ class ContactVoltsTest {
     assertThat(reads(lamp(), "W7")).containsEntry("M:1", ContactVolts.Reads.NOTHING);
   }
 
-  /** Every third fault of the sample in every state, against the solver with the fault in it. */
+  /** Every seventh fault of the sample in every state, against the solver with the fault in it. */
   @Test
   void agreesWithTheSolverOnTheSample() {
-    Facts facts = SampleCar.facts();
-    Network network = facts.network();
-    double half = facts.harness().defaults().nominalV() / 2;
-    List<Fault> faults = Faults.of(facts);
-    int judged = 0;
-    int unsure = 0;
-    List<String> wrong = new ArrayList<>();
-    int number = 0;
-    for (OperatingPoint state : facts.operating().all()) {
-      ContactVolts volts = new ContactVolts(network, state);
-      for (int i = number++ % 7; i < faults.size(); i += 7) {
-        Solution solved = solve(network, state, faults.get(i));
-        List<ContactVolts.Reads> reads = volts.after(faults.get(i));
-        int lead = network.index(volts.blackOn().orElseThrow());
-        OptionalDouble ground = solved.volts(lead);
-        for (int point = 0; point < reads.size(); point++) {
-          if (reads.get(point) == ContactVolts.Reads.UNSURE || ground.isEmpty()) {
-            unsure++;
-            continue;
-          }
-          boolean same = solved.oneIsland(point, lead) && solved.volts(point).isPresent();
-          double is = same ? solved.volts(point).orElse(0) - ground.getAsDouble() : 0;
-          judged++;
-          if ((is > half) != (reads.get(point) == ContactVolts.Reads.VOLTS)) {
-            wrong.add(
-                faults.get(i).text()
-                    + " in "
-                    + state.state()
-                    + ": "
-                    + network.points().get(point)
-                    + " "
-                    + reads.get(point)
-                    + " is "
-                    + is);
-          }
+    Tally tally = new Tally();
+    tally.add(SampleCar.facts(), 7);
+    assertThat(tally.wrong).as("%d judged, %d unsure", tally.judged, tally.unsure).isEmpty();
+    assertThat(tally.unsure).isLessThan(tally.judged / 10);
+  }
+
+  @Test
+  void agreesWithTheSolverOnGeneratedLooms() {
+    Tally tally = new Tally();
+    for (int seed = 1; seed <= 150; seed++) {
+      tally.add(Judged.facts(Map.of(Judged.ROOT, GeneratedLoom.of(new Random(seed)))), 1);
+    }
+    assertThat(tally.wrong).as("%d judged, %d unsure", tally.judged, tally.unsure).isEmpty();
+    assertThat(tally.unsure).isLessThan(tally.judged / 3);
+  }
+
+  /** What was held against the solver. */
+  private static final class Tally {
+    private final List<String> wrong = new ArrayList<>();
+    private int judged;
+    private int unsure;
+
+    void add(Facts facts, int step) {
+      double half = facts.harness().defaults().nominalV() / 2;
+      List<Fault> faults = Faults.of(facts);
+      int number = 0;
+      for (OperatingPoint state : facts.operating().all()) {
+        ContactVolts volts = new ContactVolts(facts.network(), state);
+        for (int i = number++ % step; i < faults.size(); i += step) {
+          add(facts.network(), state, volts, faults.get(i), half);
         }
       }
     }
-    assertThat(wrong).as("%d judged, %d unsure", judged, unsure).isEmpty();
-    assertThat(unsure).isLessThan(judged / 10);
+
+    private void add(
+        Network network, OperatingPoint state, ContactVolts volts, Fault fault, double half) {
+      Solution solved = solve(network, state, fault);
+      List<ContactVolts.Reads> reads = volts.after(fault);
+      int lead = network.index(volts.blackOn().orElseThrow());
+      OptionalDouble ground = solved.volts(lead);
+      for (int point = 0; point < reads.size(); point++) {
+        if (reads.get(point) == ContactVolts.Reads.UNSURE || ground.isEmpty()) {
+          unsure++;
+          continue;
+        }
+        boolean same = solved.oneIsland(point, lead) && solved.volts(point).isPresent();
+        double is = same ? solved.volts(point).orElse(0) - ground.getAsDouble() : 0;
+        judged++;
+        if ((is > half) != (reads.get(point) == ContactVolts.Reads.VOLTS)) {
+          wrong.add(
+              fault.text()
+                  + " in "
+                  + state.state()
+                  + ": "
+                  + network.points().get(point)
+                  + " "
+                  + reads.get(point)
+                  + " is "
+                  + is);
+        }
+      }
+    }
   }
 
   private static Solution solve(Network network, OperatingPoint state, Fault fault) {

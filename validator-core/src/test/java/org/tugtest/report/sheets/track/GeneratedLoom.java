@@ -3,7 +3,7 @@ package org.tugtest.report.sheets.track;
 import java.util.Random;
 
 /** Small looms of odd shapes: fuses, relays, shared earths, loops and parallel wires; for tests. */
-final class GeneratedLoom {
+public final class GeneratedLoom {
   private final Random random;
   private final StringBuilder wires = new StringBuilder();
   private int wire;
@@ -12,7 +12,8 @@ final class GeneratedLoom {
     this.random = random;
   }
 
-  static String of(Random random) {
+  /** The text of a root file. */
+  public static String of(Random random) {
     return new GeneratedLoom(random).json();
   }
 
