@@ -392,6 +392,10 @@ class HtmlReportTest {
         .contains("What to do first")
         .contains("Mend src/main/harness/layout.json, src/main/harness/looms/nose.json.")
         .doesNotContain("What to add next");
+    assertThat(page.select("nav.rooms .unread").text())
+        .startsWith("Not read: src/main/harness/layout.json, src/main/harness/looms/nose.json.");
+    assertThat(page.select("#loom figcaption").text()).contains("No layout could be read: ");
+    assertThat(page.select("#loom .arm.bent")).isEmpty();
   }
 
   @Test

@@ -141,8 +141,8 @@ public record LoomRoom(
       Places places = Board.of(part);
       String lengths =
           !whole.ofLayout()
-              ? "The harness has no layout: what stands here says what is wired to what, not where"
-                  + " it is or how far."
+              ? (facts.unread().isEmpty() ? "The harness has no layout" : "No layout could be read")
+                  + ": what stands here says what is wired to what, not where it is or how far."
               : places.bent().isEmpty()
                   ? "Every segment is drawn to length."
                   : "Segments drawn as solid lines are to length; those with long dashes are not:"

@@ -88,7 +88,7 @@ final class Sketcher {
               List.of(Math.min(arm.a(), arm.b()), Math.max(arm.a(), arm.b())), 1, Integer::sum);
       Bow bow = bow(arm, nth - 1);
       bows.add(bow);
-      boolean bent = places.bent().get(i);
+      boolean bent = skeleton.ofLayout() && places.bent().get(i);
       lines.add(
           new Drawing.Line(
               arm.number(),
