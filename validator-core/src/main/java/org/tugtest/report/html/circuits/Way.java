@@ -16,7 +16,9 @@ import org.tugtest.network.Reach;
 import org.tugtest.operate.OperatingPoint;
 
 /**
- * The way of a load's current.
+ * The way of a load's current. The rules follow a way of their own, {@link
+ * org.tugtest.rule.load.Way}, which ends at another load, as what is lost there is not lost in the
+ * wiring; a circuit goes on through loads in series until it is back at a source.
  *
  * @param feed from a source to the load, the source first
  * @param back from the load to a source, the source last
