@@ -49,7 +49,8 @@ public final class Fitting {
 
   /** The terminal in a cavity for the wires that end there. */
   public Choice<Terminal> terminal(Point cavity) {
-    return terminals.computeIfAbsent(cavity, this::chooseTerminal);
+    Choice<Terminal> known = terminals.get(cavity);
+    return known == null ? terminals.computeIfAbsent(cavity, this::chooseTerminal) : known;
   }
 
   private Choice<Terminal> chooseTerminal(Point cavity) {

@@ -12,6 +12,10 @@ import org.tugtest.text.NaturalOrder;
  * @param name cavity or pin; empty for a splice
  */
 public record Point(Kind kind, String owner, String name) implements Comparable<Point> {
+  /** Odd numbers of no pattern: 2 to the 32nd over the golden ratio, and that of MurmurHash3. */
+  private static final int SPREAD_OWNERS = 0x9E3779B1;
+
+  private static final int SPREAD_NAMES = 0x85EBCA6B;
 
   /** The sort of point. */
   public enum Kind {
@@ -63,10 +67,14 @@ public record Point(Kind kind, String owner, String name) implements Comparable<
         && name.equals(that.name);
   }
 
-  /** The same in every run, unlike that of an enum constant. */
+  /**
+   * The same in every run, unlike that of an enum constant. Owner and name are spread apart: as the
+   * hash of a text is linear, {@code X1:21} and {@code X2:11} would else be one.
+   */
   @Override
   public int hashCode() {
-    return 31 * owner.hashCode() + name.hashCode();
+    int hash = owner.hashCode() * SPREAD_OWNERS + name.hashCode() * SPREAD_NAMES;
+    return hash ^ hash >>> Short.SIZE;
   }
 
   @Override

@@ -88,6 +88,7 @@ final class HeatLoop {
     for (Wire wire : harness.wires().values()) {
       used.put(wire.id(), warmth.mean(wire.id()).orElse(air.celsius(wire)));
     }
+    Solution earlier = null;
     double step = 1;
     double last = Double.POSITIVE_INFINITY;
     Outcome cold = null;
@@ -96,7 +97,11 @@ final class HeatLoop {
       ConductorTemperature temperature = wire -> now.getOrDefault(wire.id(), air.celsius(wire));
       Drawn drawn =
           new Drawn(harness, network, resistances, temperature, intent, Drawn.Draws.WHILE_ON);
-      Solution solution = Solver.solve(drawn.circuit(), pulled, grids);
+      Solution solution =
+          earlier == null
+              ? Solver.solve(drawn.circuit(), pulled, grids)
+              : Solver.again(drawn.circuit(), pulled, earlier, grids);
+      earlier = solution;
       if (cold == null) {
         boolean certain = !steady(solution);
         cold = new Outcome(drawn, temperature, solution, null, null, certain, new BitSet());

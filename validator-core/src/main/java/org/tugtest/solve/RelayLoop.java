@@ -76,12 +76,25 @@ final class RelayLoop {
    * tried only when the first leads to no rest.
    */
   Outcome rest(List<Integer> before) {
-    End answer = follow(flags(before));
-    if (!answer.rests()) {
-      List<End> ends = ends(before);
-      answer = taken(ends).orElse(ends.get(0));
+    Optional<Outcome> first = first(before);
+    if (first.isPresent()) {
+      return first.get();
     }
+    List<End> ends = ends(before);
+    End answer = taken(ends).orElse(ends.get(0));
     return new Outcome(answer.pulled(), answer.at(), List.of(), rounds);
+  }
+
+  /**
+   * Where the first start alone leads; empty when to no rest.
+   *
+   * @param before the coils that were pulled in the state before; null: all released
+   */
+  Optional<Outcome> first(@Nullable List<Integer> before) {
+    End end = follow(flags(before == null ? List.of() : before));
+    return end.rests()
+        ? Optional.of(new Outcome(end.pulled(), end.at(), List.of(), rounds))
+        : Optional.empty();
   }
 
   /** Where every start leads: what was before, all released, all pulled. */

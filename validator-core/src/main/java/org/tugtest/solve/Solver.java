@@ -41,12 +41,36 @@ public final class Solver {
     RelayLoop.Outcome outcome =
         new RelayLoop(circuit, new PieceLoop(circuit, refused, grids)).settle(before);
     troubles.addAll(outcome.troubles());
-    troubles.addAll(outcome.at().troubles());
-    outcome
-        .at()
-        .flow()
-        .ifPresent(flow -> troubles.addAll(new Collapses(circuit).in(flow, outcome.at().grid())));
-    return solution(circuit, outcome, outcome.at().flow().map(Flow::withMetal), troubles);
+    return solution(circuit, outcome, troubles);
+  }
+
+  /**
+   * Solves a circuit again of which only resistances changed a little: where its relays rest as
+   * they did, that they hold themselves is taken from before and not looked for again.
+   *
+   * @param before numbers of the coils that were pulled before; null: none was
+   * @param earlier the solution of the circuit as it was
+   * @param grids of these circuits
+   */
+  public static Solution again(
+      Circuit circuit, @Nullable List<Integer> before, Solution earlier, Grids grids) {
+    List<Trouble> troubles = new ArrayList<>();
+    boolean[] refused = shorted(circuit, troubles);
+    RelayLoop relays = new RelayLoop(circuit, new PieceLoop(circuit, refused, grids));
+    RelayLoop.Outcome outcome =
+        relays
+            .first(before)
+            .filter(first -> first.pulled().equals(earlier.allPulled()))
+            .orElse(null);
+    if (outcome == null) {
+      outcome = relays.settle(before);
+      troubles.addAll(outcome.troubles());
+    } else {
+      earlier.troubles().stream()
+          .filter(Trouble.HoldsItself.class::isInstance)
+          .forEach(troubles::add);
+    }
+    return solution(circuit, outcome, troubles);
   }
 
   /**
@@ -62,6 +86,17 @@ public final class Solver {
     RelayLoop.Outcome outcome =
         new RelayLoop(circuit, new PieceLoop(circuit, refused, grids)).rest(before);
     return solution(circuit, outcome, outcome.at().flow(), List.of());
+  }
+
+  /** The solution of an outcome, with what is wrong with it besides its relays. */
+  private static Solution solution(
+      Circuit circuit, RelayLoop.Outcome outcome, List<Trouble> troubles) {
+    troubles.addAll(outcome.at().troubles());
+    outcome
+        .at()
+        .flow()
+        .ifPresent(flow -> troubles.addAll(new Collapses(circuit).in(flow, outcome.at().grid())));
+    return solution(circuit, outcome, outcome.at().flow().map(Flow::withMetal), troubles);
   }
 
   private static Solution solution(
