@@ -94,7 +94,8 @@ final class HeatLoop {
     Outcome cold = null;
     for (int round = 1; ; round++) {
       Map<String, Double> now = used;
-      ConductorTemperature temperature = wire -> now.getOrDefault(wire.id(), air.celsius(wire));
+      ConductorTemperature around = air; // so that the answer keeps nothing else of this
+      ConductorTemperature temperature = wire -> now.getOrDefault(wire.id(), around.celsius(wire));
       Drawn drawn =
           new Drawn(harness, network, resistances, temperature, intent, Drawn.Draws.WHILE_ON);
       Solution solution =
