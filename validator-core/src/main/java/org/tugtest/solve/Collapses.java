@@ -87,7 +87,8 @@ final class Collapses {
 
   /**
    * Whether loads would all draw a share of their watts if they had no floor and the others that
-   * fell drew all but nothing.
+   * fell drew all but nothing: a rest at which all of them do so is the proof. That tangents failed
+   * on the way there proves nothing, since it may have been those of the others.
    */
   private boolean canBeFed(
       Flow flow, Grid grid, List<Integer> fallen, List<Integer> loads, double share) {
@@ -102,7 +103,6 @@ final class Collapses {
         new LoadLoop(new Circuit(circuit.nodes(), branches))
             .settle(grid, flow.linear().copy(), LoadLoop.MOST_ROUNDS);
     return outcome.settled()
-        && !outcome.tangentFailed()
         && outcome.flow().isPresent()
         && loads.stream().allMatch(i -> Math.abs(outcome.flow().get().across(i)) > SOME_VOLTS);
   }

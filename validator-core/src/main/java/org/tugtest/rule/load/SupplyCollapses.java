@@ -79,9 +79,9 @@ public final class SupplyCollapses implements Rule {
       return watts / mostWatts;
     }
 
-    /** The greatest power in five digits, where these still lie under what is wanted. */
+    /** The greatest power in two digits, as sure as it is, where these lie under what is wanted. */
     double shownMost() {
-      double rounded = BigDecimal.valueOf(mostWatts).round(new MathContext(5)).doubleValue();
+      double rounded = BigDecimal.valueOf(mostWatts).round(new MathContext(2)).doubleValue();
       return rounded < watts ? rounded : mostWatts;
     }
   }
