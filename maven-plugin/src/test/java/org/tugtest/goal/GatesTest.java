@@ -30,8 +30,8 @@ class GatesTest {
   @Test
   void anotherWordIsRefused() {
     assertThatExceptionOfType(MojoExecutionException.class)
-        .isThrownBy(() -> Gates.of("warn"))
-        .withMessage("tugtest.failOn is \"warn\"; did you mean warning?");
+        .isThrownBy(() -> Gates.of("warnin"))
+        .withMessage("tugtest.failOn is \"warnin\"; did you mean warning?");
     assertThatExceptionOfType(MojoExecutionException.class)
         .isThrownBy(() -> Gates.of("fatal-ones"))
         .withMessageContaining("it takes error, warning, note, never");
