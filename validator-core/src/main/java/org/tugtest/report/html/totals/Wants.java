@@ -34,10 +34,14 @@ final class Wants {
     return Figures.count(count)
         + of
         + " "
-        + line.kind().word()
+        + (line.count() == 1 ? one(line.kind().word()) : line.kind().word())
         + part
         + (count == 1 ? " has no " : " have no ")
         + what;
+  }
+
+  private static String one(String plural) {
+    return plural.substring(0, plural.length() - 1);
   }
 
   private static String length(Totals.Line line) {

@@ -63,7 +63,7 @@ class PartTotalsTest {
             "1 of 2 wires w has no length: a layout that both ends stand in, with lengthMm on each"
                 + " segment, or cutMm on the wire",
             "1 of 2 wires w has no mass: gramsPerM or areaMm2 in parts/wires/w",
-            "1 coverings c has no length: lengthMm on the segments that wear it",
+            "1 covering c has no length: lengthMm on the segments that wear it",
             "2 supports clip have no mass: grams in parts/supports/clip");
     assertThat(totals.whole().byKind().get("wires"))
         .extracting(PartTotals.Part::metres, PartTotals.Part::lacks)
