@@ -77,6 +77,7 @@ class SameFindingsTest {
     Random random = new Random(seed);
     Map<String, String> files = new LinkedHashMap<>(SampleCar.files());
     files.keySet().removeIf(path -> !path.endsWith(".json"));
+    files.keySet().removeIf(path -> !path.endsWith(".json"));
     List<String> ends = new ArrayList<>();
     for (String text : files.values()) {
       JsonNode wires = JsonMapper.shared().readTree(text).path("wires");
