@@ -161,21 +161,28 @@ final class OwnerMatcher {
 
   private void byContents() {
     Assignment assignment = new Assignment();
+    Contents contents = new Contents();
     Map<String, List<Owner>> alike = new HashMap<>();
+    Map<String, int[]> keysOf = new HashMap<>();
     for (Owner other : after.values()) {
       if (of(other).isFreeAfter(other.id()) && !other.implied()) {
         alike.computeIfAbsent(sort(other), none -> new ArrayList<>()).add(other);
+        keysOf.put(other.id(), contents.of(keysAfter(other)));
       }
     }
     Map<String, Owner> free = new HashMap<>();
     for (Owner one : before.values()) {
       if (of(one).isFreeBefore(one.id()) && !one.implied()) {
         free.put(one.id(), one);
+        int[] keys = contents.of(keysBefore(one));
         for (Owner other : alike.getOrDefault(sort(one), List.of())) {
           int most = most(one, other);
-          int same = common(one, other);
-          if (2 * same >= most && most > 0) {
-            assignment.candidate(one.id(), other.id(), most - same);
+          int fewest = Math.min(one.contacts().size(), other.contacts().size());
+          if (most > 0 && 2 * fewest >= most) {
+            int same = Contents.common(keys, Objects.requireNonNull(keysOf.get(other.id())));
+            if (2 * same >= most) {
+              assignment.candidate(one.id(), other.id(), most - same);
+            }
           }
         }
       }
@@ -198,18 +205,20 @@ final class OwnerMatcher {
   }
 
   private int common(Owner one, Owner other) {
-    Map<String, Integer> counts = new HashMap<>();
-    for (Owner.Contact contact : one.contacts()) {
-      counts.merge(key(contact, afterOf(contact.farOwner()), one.splice()), 1, Integer::sum);
-    }
-    int same = 0;
-    for (Owner.Contact contact : other.contacts()) {
-      String key = key(contact, knownAfter(contact.farOwner()), other.splice());
-      if (counts.merge(key, -1, Integer::sum) >= 0) {
-        same++;
-      }
-    }
-    return same;
+    Contents contents = new Contents();
+    return Contents.common(contents.of(keysBefore(one)), contents.of(keysAfter(other)));
+  }
+
+  private List<String> keysBefore(Owner one) {
+    return one.contacts().stream()
+        .map(contact -> key(contact, afterOf(contact.farOwner()), one.splice()))
+        .toList();
+  }
+
+  private List<String> keysAfter(Owner other) {
+    return other.contacts().stream()
+        .map(contact -> key(contact, knownAfter(contact.farOwner()), other.splice()))
+        .toList();
   }
 
   private @Nullable String knownAfter(String id) {
