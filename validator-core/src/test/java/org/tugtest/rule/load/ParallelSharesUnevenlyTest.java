@@ -3,18 +3,21 @@ package org.tugtest.rule.load;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Locale;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.tugtest.facts.Facts;
 import org.tugtest.finding.Measured;
 import org.tugtest.rule.Judged;
 
 /**
- * Two wires of 11 milliohm (10 of copper, 0.5 crimp, half a splice) each with a contact of 4 side
- * by side. With 2 milliohm in one contact and 8 in the other they have 13 and 19 milliohm, and by
- * the current divider the first takes 19 / (13 + 19) of the whole: 11.875 A of 20 A.
+ * Two wires of 11 milliohm (10 of copper at 20 degrees, 0.5 crimp, half a splice) each with a
+ * contact of 4 side by side. With 2 milliohm in one contact and 8 in the other they would have 13
+ * and 19 milliohm cold, and by the current divider the first takes 19 / (13 + 19) of the whole:
+ * 11.875 A of 20 A. Warm, their copper has {@link #COPPER}.
  */
 class ParallelSharesUnevenlyTest {
   private static final String RATED = ", \"maxA\": ";
-  private static final double DIVIDED = 20 * 19.0 / (13 + 19);
 
   private static String json(String terminal, String limits, String wires, String load) {
     return """
@@ -46,6 +49,19 @@ class ParallelSharesUnevenlyTest {
       "W3": {"from": "S1", "to": "X1:2", "part": "w", "cutMm": 1000},
       """;
 
+  /** Milliohm of a metre of each wire, as warm as 10 A make it. */
+  private static final double COPPER = warm(json("", "", PAIR, LOAD), "W2");
+
+  private static final double DIVIDED = 20 * (COPPER + 9) / (COPPER + 3 + COPPER + 9);
+
+  /** 10 milliohm at 20 degrees, and 0.393 % more for each kelvin. */
+  private static double warm(String json, String wire) {
+    Facts facts = Judged.facts(Map.of(Judged.ROOT, json));
+    double celsius = facts.operating().all().get(0).celsius(facts.harness().wires().get(wire));
+    assertThat(celsius).isBetween(21.0, 60.0);
+    return 10 * (1 + 0.00393 * (celsius - 20));
+  }
+
   private static Judged judged(String terminal, String limits, String wires) {
     return Judged.of(new ParallelSharesUnevenly(), json(terminal, limits, wires, LOAD));
   }
@@ -55,7 +71,7 @@ class ParallelSharesUnevenlyTest {
     Judged judged = judged(RATED + 11, "", PAIR);
     assertThat(judged.messages())
         .containsExactly(
-            "terminal X1:1 carries 11.9 A of the 20.0 A that W2 and W3 share in state as drawn when"
+            "terminal X1:1 carries 11.8 A of the 20.0 A that W2 and W3 share in state as drawn when"
                 + " X1:1-ECU:1 has 2.00 milliohm and X1:2-ECU:2 has 8.00 milliohm; it may carry 11"
                 + " A");
     Measured measured = judged.findings().get(0).measured();
@@ -63,16 +79,17 @@ class ParallelSharesUnevenlyTest {
     assertThat(measured.actual()).isCloseTo(DIVIDED, within(1e-9));
     assertThat(judged.findings().get(0).details())
         .containsExactly(
-            "W2: 15.00 milliohm, 10.0 A as it stands", "W3: 15.00 milliohm, 10.0 A as it stands");
+            String.format(Locale.ROOT, "W2: %.2f milliohm, 10.0 A as it stands", COPPER + 5),
+            String.format(Locale.ROOT, "W3: %.2f milliohm, 10.0 A as it stands", COPPER + 5));
     assertThat(judged.findings().get(0).remedy())
         .isEqualTo("size each of them for 11.9 A, or take one that carries all 20.0 A");
   }
 
   @Test
   void theRatingIsTheLimit() {
-    assertThat(judged(RATED + 11.88, "", PAIR).findings()).isEmpty();
+    assertThat(judged(RATED + (DIVIDED + 0.005), "", PAIR).findings()).isEmpty();
     assertThat(judged(RATED + DIVIDED, "", PAIR).findings()).isEmpty();
-    assertThat(judged(RATED + 11.87, "", PAIR).findings()).hasSize(1);
+    assertThat(judged(RATED + (DIVIDED - 0.005), "", PAIR).findings()).hasSize(1);
     assertThat(judged(RATED + 11.88, "", PAIR).coverage().judged()).isEqualTo(1);
   }
 
@@ -83,7 +100,8 @@ class ParallelSharesUnevenlyTest {
             + " 400}}";
     Measured measured = judged(RATED + 11.88, wide, PAIR).findings().get(0).measured();
     assertThat(measured).isNotNull();
-    assertThat(measured.actual()).isCloseTo(20 * 27.0 / (11 + 27), within(1e-4));
+    assertThat(measured.actual())
+        .isCloseTo(20 * (COPPER + 17) / (COPPER + 1 + COPPER + 17), within(1e-4));
   }
 
   @Test
@@ -99,7 +117,7 @@ class ParallelSharesUnevenlyTest {
     assertThat(measured.actual()).isCloseTo(12 / sum * 19 / 32, within(0.15));
   }
 
-  /** 11 milliohm each, of which 1 in the ends: 10.5, 11 and 12, so 0.3534 of 20 A. */
+  /** 11 milliohm each cold, of which 1 in the ends: 10.5, 11 and 12 cold, so 0.3534 of 20 A. */
   @Test
   void ofThreeOneIsWornAndOneStaysAsItIs() {
     String three =
@@ -117,12 +135,14 @@ class ParallelSharesUnevenlyTest {
             json.replace("\"areaMm2\": 2.5, \"milliohmPerM\"", rated));
     assertThat(judged.messages())
         .containsExactly(
-            "wire W2 carries 7.07 A of the 20.0 A that W2, W3 and W5 share in state as drawn"
+            "wire W2 carries 7.06 A of the 20.0 A that W2, W3 and W5 share in state as drawn"
                 + " when the ends of W2 have 0.50 milliohm and the ends of W3 have 2.00 milliohm;"
                 + " it may carry 7 A");
     Measured measured = judged.findings().get(0).measured();
     assertThat(measured).isNotNull();
-    double share = (1 / 10.5) / (1 / 10.5 + 1 / 11.0 + 1 / 12.0);
+    double copper = warm(json, "W2");
+    double least = 1 / (copper + 0.5);
+    double share = least / (least + 1 / (copper + 1) + 1 / (copper + 2));
     assertThat(measured.actual()).isCloseTo(20 * share, within(1e-9));
   }
 
