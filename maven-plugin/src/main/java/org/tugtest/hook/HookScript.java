@@ -30,13 +30,17 @@ record HookScript(GuardOrder order, String java, String plugin) {
 
   private static final Pattern PLACE = Pattern.compile("@([a-z]+)@");
 
-  /** Options of the JVM: a small heap's collector, quick compilation, and the prepared classes. */
+  /**
+   * Options of the JVM: a small heap's collector, quick compilation, the prepared classes, and
+   * nothing said where these cannot be used.
+   */
   static final List<String> JVM =
       List.of(
           "-XX:TieredStopAtLevel=1",
           "-XX:+UseSerialGC",
           "-XX:-UsePerfData",
           "-Xshare:auto",
+          "-XX:-PrintWarnings",
           "-Xlog:disable",
           "-Xlog:all=off");
 

@@ -3,7 +3,9 @@ package org.tugtest.benchmark;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.Supplier;
 import org.tugtest.check.CheckResult;
 import org.tugtest.check.Checker;
@@ -19,12 +21,14 @@ import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.json.JsonFactory;
 
 /**
- * How long reading and checking take, as ratios to one plain token pass of Jackson over the same
- * bytes in the same run: medians of several runs after a warm-up, how they grow per doubling, and
- * the memory still in use after a full check. Arguments: the sizes in wires.
+ * How long reading and checking the sample many times over take, as ratios to one plain token pass
+ * of Jackson over the same bytes in the same run: medians of several runs after a warm-up, how they
+ * grow per doubling, and the memory still in use after a full check. Arguments: the sizes in wires.
  */
 public final class CheckBenchmark {
-  private static final long SEED = 20261125;
+  /** Wires of the sample. */
+  private static final int WIRES_EACH = 211;
+
   private static final int[] SIZES = {
     100, 500, 1_000, 2_000, 5_000, 10_000, 20_000, 50_000, 100_000
   };
@@ -38,27 +42,30 @@ public final class CheckBenchmark {
     int[] sizes =
         args.length == 0 ? SIZES : Arrays.stream(args).mapToInt(Integer::parseInt).toArray();
     System.out.println(
-        " wires      MB  pass ms  read x  check x  whole x  growth per doubling  live MiB  findings");
+        " wires      MB  pass ms  read x  check x  whole x  growth per doubling  live MiB "
+            + " findings");
     double lastWhole = 0;
     int lastSize = 0;
     for (int size : sizes) {
-      String text = GeneratedHarness.of(size, SEED);
-      byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+      Map<String, String> files =
+          ManySamples.of(Math.max(1, Math.round((float) size / WIRES_EACH)));
+      List<byte[]> bytes =
+          files.values().stream().map(text -> text.getBytes(StandardCharsets.UTF_8)).toList();
       int runs = size > SMALL ? 5 : 15;
       double pass = median(runs, () -> tokens(bytes));
-      double read = median(runs, () -> read(text));
-      double whole = median(runs, () -> check(read(text)));
+      double read = median(runs, () -> read(files));
+      double whole = median(runs, () -> check(read(files)));
       double growth =
           lastSize == 0
               ? Double.NaN
               : Math.pow(whole / lastWhole, Math.log(2) / Math.log((double) size / lastSize));
-      ReadHarness kept = read(text);
+      ReadHarness kept = read(files);
       CheckResult result = check(kept);
       System.out.printf(
           Locale.ROOT,
           "%6d  %6.2f  %7.2f  %6.1f  %7.1f  %7.1f  %19.2f  %8.0f  %8d%n",
           kept.harness().wires().size(),
-          bytes.length / 1e6,
+          bytes.stream().mapToInt(file -> file.length).sum() / 1e6,
           pass,
           read / pass,
           (whole - read) / pass,
@@ -71,20 +78,21 @@ public final class CheckBenchmark {
     }
   }
 
-  private static int tokens(byte[] bytes) {
+  private static int tokens(List<byte[]> files) {
+    JsonFactory factory = JsonFactory.builder().build();
     int count = 0;
-    try (JsonParser parser =
-        JsonFactory.builder().build().createParser(ObjectReadContext.empty(), bytes)) {
-      while (parser.nextToken() != null) {
-        count++;
+    for (byte[] bytes : files) {
+      try (JsonParser parser = factory.createParser(ObjectReadContext.empty(), bytes)) {
+        while (parser.nextToken() != null) {
+          count++;
+        }
       }
     }
     return count;
   }
 
-  private static ReadHarness read(String text) {
-    return new HarnessReader(MemoryFiles.of("car.harness.json", text), ReadLimits.STANDARD)
-        .read("car.harness.json");
+  private static ReadHarness read(Map<String, String> files) {
+    return new HarnessReader(MemoryFiles.of(files), ReadLimits.STANDARD).read(ManySamples.ROOT);
   }
 
   private static CheckResult check(ReadHarness read) {
