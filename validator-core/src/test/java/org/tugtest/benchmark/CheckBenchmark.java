@@ -3,9 +3,7 @@ package org.tugtest.benchmark;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.function.Supplier;
 import org.tugtest.check.CheckResult;
 import org.tugtest.check.Checker;
@@ -21,14 +19,12 @@ import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.json.JsonFactory;
 
 /**
- * How long reading and checking the sample many times over take, as ratios to one plain token pass
- * of Jackson over the same bytes in the same run: medians of several runs after a warm-up, how they
- * grow per doubling, and the memory still in use after a full check. Arguments: the sizes in wires.
+ * How long reading and checking take, as ratios to one plain token pass of Jackson over the same
+ * bytes in the same run: medians of several runs after a warm-up, how they grow per doubling, and
+ * the memory still in use after a full check. Arguments: the sizes in wires.
  */
 public final class CheckBenchmark {
-  /** Wires of the sample. */
-  private static final int WIRES_EACH = 211;
-
+  private static final long SEED = 20261125;
   private static final int[] SIZES = {
     100, 500, 1_000, 2_000, 5_000, 10_000, 20_000, 50_000, 100_000
   };
@@ -42,30 +38,27 @@ public final class CheckBenchmark {
     int[] sizes =
         args.length == 0 ? SIZES : Arrays.stream(args).mapToInt(Integer::parseInt).toArray();
     System.out.println(
-        " wires      MB  pass ms  read x  check x  whole x  growth per doubling  live MiB "
-            + " findings");
+        " wires      MB  pass ms  read x  check x  whole x  growth per doubling  live MiB  findings");
     double lastWhole = 0;
     int lastSize = 0;
     for (int size : sizes) {
-      Map<String, String> files =
-          ManySamples.of(Math.max(1, Math.round((float) size / WIRES_EACH)));
-      List<byte[]> bytes =
-          files.values().stream().map(text -> text.getBytes(StandardCharsets.UTF_8)).toList();
+      String text = GeneratedHarness.of(size, SEED);
+      byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
       int runs = size > SMALL ? 5 : 15;
       double pass = median(runs, () -> tokens(bytes));
-      double read = median(runs, () -> read(files));
-      double whole = median(runs, () -> check(read(files)));
+      double read = median(runs, () -> read(text));
+      double whole = median(runs, () -> check(read(text)));
       double growth =
           lastSize == 0
               ? Double.NaN
               : Math.pow(whole / lastWhole, Math.log(2) / Math.log((double) size / lastSize));
-      ReadHarness kept = read(files);
+      ReadHarness kept = read(text);
       CheckResult result = check(kept);
       System.out.printf(
           Locale.ROOT,
           "%6d  %6.2f  %7.2f  %6.1f  %7.1f  %7.1f  %19.2f  %8.0f  %8d%n",
           kept.harness().wires().size(),
-          bytes.stream().mapToInt(file -> file.length).sum() / 1e6,
+          bytes.length / 1e6,
           pass,
           read / pass,
           (whole - read) / pass,
@@ -78,21 +71,20 @@ public final class CheckBenchmark {
     }
   }
 
-  private static int tokens(List<byte[]> files) {
-    JsonFactory factory = JsonFactory.builder().build();
+  private static int tokens(byte[] bytes) {
     int count = 0;
-    for (byte[] bytes : files) {
-      try (JsonParser parser = factory.createParser(ObjectReadContext.empty(), bytes)) {
-        while (parser.nextToken() != null) {
-          count++;
-        }
+    try (JsonParser parser =
+        JsonFactory.builder().build().createParser(ObjectReadContext.empty(), bytes)) {
+      while (parser.nextToken() != null) {
+        count++;
       }
     }
     return count;
   }
 
-  private static ReadHarness read(Map<String, String> files) {
-    return new HarnessReader(MemoryFiles.of(files), ReadLimits.STANDARD).read(ManySamples.ROOT);
+  private static ReadHarness read(String text) {
+    return new HarnessReader(MemoryFiles.of("car.harness.json", text), ReadLimits.STANDARD)
+        .read("car.harness.json");
   }
 
   private static CheckResult check(ReadHarness read) {
