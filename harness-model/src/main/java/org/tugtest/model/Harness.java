@@ -77,31 +77,15 @@ public record Harness(
 
   /** The same harness with these wires in place of its own. */
   public Harness withWires(Map<String, Wire> others) {
-    return new Harness(
-        root,
-        files,
-        title,
-        revision,
-        sketch,
-        defaults,
-        looms,
-        parts,
-        devices,
-        fitted,
-        connectors,
-        splices,
-        others,
-        groups,
-        layout,
-        zones,
-        states,
-        limits,
-        waivers,
-        expectations);
+    return with(others, states);
   }
 
   /** The same harness with these states in place of its own. */
   public Harness withStates(Map<String, State> others) {
+    return with(wires, others);
+  }
+
+  private Harness with(Map<String, Wire> itsWires, Map<String, State> itsStates) {
     return new Harness(
         root,
         files,
@@ -115,11 +99,11 @@ public record Harness(
         fitted,
         connectors,
         splices,
-        wires,
+        itsWires,
         groups,
         layout,
         zones,
-        others,
+        itsStates,
         limits,
         waivers,
         expectations);
