@@ -1,6 +1,8 @@
 package org.tugtest.solve;
 
+import java.nio.IntBuffer;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -21,8 +23,15 @@ public final class Grids {
         }
       };
 
+  private final Map<IntBuffer, Grids> ofParts = new HashMap<>();
+
   /** What a structure depends on: branches that join, that are metal, that only inject. */
   private record Key(int nodes, BitSet joins, BitSet metal, BitSet injects) {}
+
+  /** The structures of a part of these circuits. */
+  Grids of(Part part) {
+    return ofParts.computeIfAbsent(part.key(), none -> new Grids());
+  }
 
   /** The structure of a network. */
   Grid of(Linear linear) {

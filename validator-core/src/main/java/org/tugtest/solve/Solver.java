@@ -36,12 +36,7 @@ public final class Solver {
    * @param grids of these circuits
    */
   public static Solution solve(Circuit circuit, @Nullable List<Integer> before, Grids grids) {
-    List<Trouble> troubles = new ArrayList<>();
-    boolean[] refused = shorted(circuit, troubles);
-    RelayLoop.Outcome outcome =
-        new RelayLoop(circuit, new PieceLoop(circuit, refused, grids)).settle(before);
-    troubles.addAll(outcome.troubles());
-    return solution(circuit, outcome, troubles);
+    return settled(circuit, before, grids, Solver::fresh).solution(circuit, true);
   }
 
   /**
@@ -54,23 +49,8 @@ public final class Solver {
    */
   public static Solution again(
       Circuit circuit, @Nullable List<Integer> before, Solution earlier, Grids grids) {
-    List<Trouble> troubles = new ArrayList<>();
-    boolean[] refused = shorted(circuit, troubles);
-    RelayLoop relays = new RelayLoop(circuit, new PieceLoop(circuit, refused, grids));
-    RelayLoop.Outcome outcome =
-        relays
-            .first(before)
-            .filter(first -> first.pulled().equals(earlier.allPulled()))
-            .orElse(null);
-    if (outcome == null) {
-      outcome = relays.settle(before);
-      troubles.addAll(outcome.troubles());
-    } else {
-      earlier.troubles().stream()
-          .filter(Trouble.HoldsItself.class::isInstance)
-          .forEach(troubles::add);
-    }
-    return solution(circuit, outcome, troubles);
+    Way way = (part, pulled, its) -> again(part, pulled, earlier, its);
+    return settled(circuit, before, grids, way).solution(circuit, true);
   }
 
   /**
@@ -81,40 +61,86 @@ public final class Solver {
    * @param grids of circuits with the same branches between the same nodes
    */
   public static Solution volts(Circuit circuit, List<Integer> before, Grids grids) {
-    List<Trouble> troubles = new ArrayList<>();
-    boolean[] refused = shorted(circuit, troubles);
-    RelayLoop.Outcome outcome =
-        new RelayLoop(circuit, new PieceLoop(circuit, refused, grids)).rest(before);
-    return solution(circuit, outcome, outcome.at().flow(), List.of());
+    return settled(circuit, before, grids, Solver::rest).solution(circuit, false);
   }
 
-  /** The solution of an outcome, with what is wrong with it besides its relays. */
-  private static Solution solution(
-      Circuit circuit, RelayLoop.Outcome outcome, List<Trouble> troubles) {
+  /** How a part comes to rest that is entered with these coils pulled; null: not from any state. */
+  private interface Way {
+    Settled settle(Part part, @Nullable List<Integer> before, Grids grids);
+  }
+
+  private static Settled settled(
+      Circuit circuit, @Nullable List<Integer> before, Grids grids, Way way) {
+    List<Part> parts = Part.of(circuit);
+    if (parts.size() == 1) {
+      return way.settle(parts.get(0), before, grids);
+    }
+    Together together = new Together(circuit, refused(shorted(circuit), circuit));
+    for (Part part : parts) {
+      List<Integer> its = before == null ? null : part.inner(before);
+      together.add(part, way.settle(part, its, grids.of(part)));
+    }
+    return together.settled(grids);
+  }
+
+  private static Settled fresh(Part part, @Nullable List<Integer> before, Grids grids) {
+    Circuit circuit = part.circuit();
+    List<Trouble.ShortedSources> shorted = shorted(circuit);
+    RelayLoop.Outcome outcome = relays(circuit, shorted, grids).settle(before);
+    return judged(circuit, outcome, shorted, outcome.troubles());
+  }
+
+  private static Settled again(
+      Part part, @Nullable List<Integer> before, Solution earlier, Grids grids) {
+    Circuit circuit = part.circuit();
+    List<Trouble.ShortedSources> shorted = shorted(circuit);
+    RelayLoop relays = relays(circuit, shorted, grids);
+    List<Integer> pulled = part.inner(earlier.allPulled());
+    Optional<RelayLoop.Outcome> first =
+        relays.first(before).filter(outcome -> outcome.pulled().equals(pulled));
+    if (first.isEmpty()) {
+      RelayLoop.Outcome outcome = relays.settle(before);
+      return judged(circuit, outcome, shorted, outcome.troubles());
+    }
+    List<Trouble> holds = new ArrayList<>();
+    for (Trouble trouble : earlier.troubles()) {
+      if (trouble instanceof Trouble.HoldsItself && part.has(trouble.branches())) {
+        holds.add(trouble.renumbered(part::inner));
+      }
+    }
+    return judged(circuit, first.get(), shorted, holds);
+  }
+
+  private static Settled rest(Part part, @Nullable List<Integer> before, Grids grids) {
+    Circuit circuit = part.circuit();
+    RelayLoop.Outcome outcome =
+        relays(circuit, shorted(circuit), grids).rest(before == null ? List.of() : before);
+    return Settled.of(outcome, List.of());
+  }
+
+  private static RelayLoop relays(
+      Circuit circuit, List<Trouble.ShortedSources> shorted, Grids grids) {
+    return new RelayLoop(circuit, new PieceLoop(circuit, refused(shorted, circuit), grids));
+  }
+
+  /** An outcome with all that is wrong with it. */
+  private static Settled judged(
+      Circuit circuit,
+      RelayLoop.Outcome outcome,
+      List<Trouble.ShortedSources> shorted,
+      List<Trouble> ofRelays) {
+    List<Trouble> troubles = new ArrayList<>(shorted);
+    troubles.addAll(ofRelays);
     troubles.addAll(outcome.at().troubles());
     outcome
         .at()
         .flow()
         .ifPresent(flow -> troubles.addAll(new Collapses(circuit).in(flow, outcome.at().grid())));
-    return solution(circuit, outcome, outcome.at().flow().map(Flow::withMetal), troubles);
+    return Settled.of(outcome, troubles);
   }
 
-  private static Solution solution(
-      Circuit circuit, RelayLoop.Outcome outcome, Optional<Flow> flow, List<Trouble> troubles) {
-    return new Solution(
-        circuit,
-        flow.orElse(null),
-        outcome.at().pieces(),
-        outcome.pulled(),
-        troubles,
-        outcome.rounds());
-  }
-
-  /**
-   * Sources whose both ends one piece of metal joins whatever the relays do. One alone gives what
-   * its own resistance lets through; where there are several on one piece they are left out.
-   */
-  private static boolean[] shorted(Circuit circuit, List<Trouble> troubles) {
+  /** Sources whose both ends one piece of metal joins whatever the relays do. */
+  private static List<Trouble.ShortedSources> shorted(Circuit circuit) {
     Joined metal = new Joined(circuit.nodes());
     for (Branch branch : circuit.branches()) {
       if (branch instanceof Branch.Resistor resistor && resistor.ohms() < Branch.LEAST_OHMS) {
@@ -128,11 +154,15 @@ public final class Solver {
         shorted.computeIfAbsent(metal.find(branch.a()), none -> new ArrayList<>()).add(i);
       }
     }
+    return shorted.values().stream().map(Trouble.ShortedSources::new).toList();
+  }
+
+  /** Of those: one alone gives what its own resistance lets through, several are left out. */
+  private static boolean[] refused(List<Trouble.ShortedSources> shorted, Circuit circuit) {
     boolean[] refused = new boolean[circuit.branches().size()];
-    for (List<Integer> sources : shorted.values()) {
-      troubles.add(new Trouble.ShortedSources(sources));
-      if (sources.size() > 1) {
-        sources.forEach(i -> refused[i] = true);
+    for (Trouble.ShortedSources sources : shorted) {
+      if (sources.branches().size() > 1) {
+        sources.branches().forEach(i -> refused[i] = true);
       }
     }
     return refused;

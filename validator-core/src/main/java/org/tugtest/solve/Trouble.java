@@ -1,11 +1,19 @@
 package org.tugtest.solve;
 
 import java.util.List;
+import java.util.function.IntUnaryOperator;
 
 /** Why a circuit has no answer, or more than one, or one that a person should know of. */
 public sealed interface Trouble {
   /** The branches it is about, by number, ascending. */
   List<Integer> branches();
+
+  /** The same of a circuit in which the branches have other numbers, in the same order. */
+  Trouble renumbered(IntUnaryOperator number);
+
+  private static List<Integer> renumbered(List<Integer> branches, IntUnaryOperator number) {
+    return branches.stream().map(branch -> number.applyAsInt(branch)).toList();
+  }
 
   /**
    * Constant-power loads that what feeds them cannot feed: no volts exist at which they draw their
@@ -18,6 +26,11 @@ public sealed interface Trouble {
     public Collapse {
       branches = List.copyOf(branches);
     }
+
+    @Override
+    public Collapse renumbered(IntUnaryOperator number) {
+      return new Collapse(Trouble.renumbered(branches, number), mostWatts);
+    }
   }
 
   /** Loads whose volts did not come to rest within the bound of rounds. */
@@ -25,12 +38,22 @@ public sealed interface Trouble {
     public LoadsUnsettled {
       branches = List.copyOf(branches);
     }
+
+    @Override
+    public LoadsUnsettled renumbered(IntUnaryOperator number) {
+      return new LoadsUnsettled(Trouble.renumbered(branches, number));
+    }
   }
 
   /** Diodes and sources that found no state in which each is right. */
   record PiecesUnsettled(List<Integer> branches) implements Trouble {
     public PiecesUnsettled {
       branches = List.copyOf(branches);
+    }
+
+    @Override
+    public PiecesUnsettled renumbered(IntUnaryOperator number) {
+      return new PiecesUnsettled(Trouble.renumbered(branches, number));
     }
   }
 
@@ -44,6 +67,12 @@ public sealed interface Trouble {
   record Chatter(List<List<Integer>> cycle, boolean restsElsewhere) implements Trouble {
     public Chatter {
       cycle = cycle.stream().map(List::copyOf).toList();
+    }
+
+    @Override
+    public Chatter renumbered(IntUnaryOperator number) {
+      return new Chatter(
+          cycle.stream().map(set -> Trouble.renumbered(set, number)).toList(), restsElsewhere);
     }
 
     /** The coils that do not stay as they are. */
@@ -69,6 +98,13 @@ public sealed interface Trouble {
       branches = List.copyOf(branches);
       ends = ends.stream().map(List::copyOf).toList();
     }
+
+    @Override
+    public HoldsItself renumbered(IntUnaryOperator number) {
+      return new HoldsItself(
+          Trouble.renumbered(branches, number),
+          ends.stream().map(set -> Trouble.renumbered(set, number)).toList());
+    }
   }
 
   /** Sources that metal shorts: both ends of each are one. Their island is not solved. */
@@ -76,12 +112,22 @@ public sealed interface Trouble {
     public ShortedSources {
       branches = List.copyOf(branches);
     }
+
+    @Override
+    public ShortedSources renumbered(IntUnaryOperator number) {
+      return new ShortedSources(Trouble.renumbered(branches, number));
+    }
   }
 
   /** The figures are too far apart for the arithmetic. */
   record NotSolvable(List<Integer> branches) implements Trouble {
     public NotSolvable {
       branches = List.copyOf(branches);
+    }
+
+    @Override
+    public NotSolvable renumbered(IntUnaryOperator number) {
+      return new NotSolvable(Trouble.renumbered(branches, number));
     }
   }
 }
