@@ -468,8 +468,8 @@
   }
 
   // An anchor inside something that is folded or filtered away is brought to light.
-  function reveal() {
-    const target = location.hash ? byId(decodeURIComponent(location.hash.slice(1))) : null;
+  function reveal(fragment) {
+    const target = fragment ? byId(decodeURIComponent(fragment.slice(1))) : null;
     if (!target) return;
     for (let up = target; up; up = up.parentElement) {
       if (up.tagName === 'DETAILS') up.open = true;
@@ -524,8 +524,14 @@
     shading.addEventListener('submit', event => event.preventDefault());
     shade();
   }
-  addEventListener('hashchange', reveal);
+  // By the click itself: a second click on the same link changes no fragment.
+  document.addEventListener('click', event => {
+    const link = event.target.closest('a[href^="#"]');
+    const elsewhere = event.button || event.ctrlKey || event.metaKey || event.shiftKey || event.altKey;
+    if (link && !elsewhere && !event.defaultPrevented) reveal(link.getAttribute('href'));
+  });
+  addEventListener('hashchange', () => reveal(location.hash));
   addEventListener('beforeprint', () =>
     document.querySelectorAll('details.follow, details.printed').forEach(fold => { fold.open = true; }));
-  reveal();
+  reveal(location.hash);
 })();

@@ -1,25 +1,40 @@
 package org.tugtest.report.html;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.logging.Level;
 import java.util.stream.Stream;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.TimeoutException;
+import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.FluentWait;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** The machine's own Chromium, without a window and without a way into any network; for tests. */
 public final class Chromium implements AutoCloseable {
+  /** How long a test waits for what the browser or a page does in its own time. */
+  private static final Duration PATIENCE = Duration.ofSeconds(30);
+
+  /** How long the browser may take to start, to load a page, to run one script. */
+  private static final Duration SLOW_MACHINE = Duration.ofMinutes(3);
+
   private final ChromeDriver driver;
 
   private Chromium(ChromeDriver driver) {
@@ -40,6 +55,8 @@ public final class Chromium implements AutoCloseable {
     ChromeOptions options = new ChromeOptions();
     options.setBinary(browser.get().toFile());
     options.setCapability(ChromeOptions.LOGGING_PREFS, logs);
+    options.setPageLoadTimeout(SLOW_MACHINE);
+    options.setScriptTimeout(SLOW_MACHINE);
     options.addArguments(
         "--headless",
         "--no-sandbox",
@@ -56,7 +73,10 @@ public final class Chromium implements AutoCloseable {
         new ChromeDriverService.Builder()
             .usingDriverExecutable(driver.get().toFile())
             .usingAnyFreePort()
+            .withTimeout(SLOW_MACHINE)
             .build();
+    // A run that is broken off leaves no browser behind.
+    Runtime.getRuntime().addShutdownHook(new Thread(service::stop));
     return new Chromium(new ChromeDriver(service, options));
   }
 
@@ -75,9 +95,13 @@ public final class Chromium implements AutoCloseable {
     return driver;
   }
 
-  /** Opens a page from disk, at a fragment such as {@code #x} when that is not empty. */
+  /**
+   * Opens a page from disk, at a fragment such as {@code #x} when that is not empty, with the mouse
+   * in its corner.
+   */
   public void open(Path file, String fragment) {
     driver.get("about:blank");
+    command("Input.dispatchMouseEvent", Map.of("type", "mouseMoved", "x", 0, "y", 0));
     driver.get(file.toAbsolutePath().toUri() + fragment);
   }
 
@@ -86,6 +110,11 @@ public final class Chromium implements AutoCloseable {
     command(
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
+    until(
+        "a window of " + width + " by " + height,
+        () ->
+            assertThat(ask("return innerWidth + ' by ' + innerHeight"))
+                .isEqualTo(width + " by " + height));
   }
 
   /** {@code screen} or {@code print}, {@code light} or {@code dark}. */
@@ -97,6 +126,9 @@ public final class Chromium implements AutoCloseable {
             media,
             "features",
             List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+    String query = "(prefers-color-scheme: " + scheme + ")";
+    String all = media.isEmpty() ? query : media + " and " + query;
+    until(all, () -> assertThat(ask("return matchMedia('" + all + "').matches")).isEqualTo("true"));
   }
 
   /** Whether pages may run scripts from now on. */
@@ -107,6 +139,48 @@ public final class Chromium implements AutoCloseable {
   /** A command of the protocol for developers. */
   public Map<String, Object> command(String name, Map<String, Object> parameters) {
     return driver.executeCdpCommand(name, parameters);
+  }
+
+  /**
+   * Asks until it holds, at most for half a minute. For everything that a browser tells a page in
+   * its own time: a changed fragment, a moved focus, a timer, a file that is saved. Fails with what
+   * was awaited and what was wrong at last.
+   */
+  public void until(String awaited, ThrowingCallable holds) {
+    AtomicReference<Throwable> wrong = new AtomicReference<>();
+    try {
+      new FluentWait<>(holds)
+          .withTimeout(PATIENCE)
+          .pollingEvery(Duration.ofMillis(20))
+          .until(again -> isTrue(again, wrong));
+    } catch (TimeoutException late) {
+      throw new AssertionError(
+          "Awaited for " + PATIENCE.toSeconds() + " s: " + awaited + ". At last: " + wrong.get(),
+          wrong.get());
+    }
+  }
+
+  private static boolean isTrue(ThrowingCallable holds, AtomicReference<Throwable> wrong) {
+    try {
+      holds.call();
+      return true;
+    } catch (Throwable notYet) {
+      wrong.set(notYet);
+      return false;
+    }
+  }
+
+  /** Waits until the page has been drawn anew and what it had waiting has run. */
+  public void settle() {
+    driver.executeAsyncScript(
+        "const done = arguments[0];"
+            + " requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done)));");
+  }
+
+  /** Clicks in the middle of the window, clear of what sticks to its edges. */
+  public void click(WebElement element) {
+    driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", element);
+    element.click();
   }
 
   /** What a script answers, as text. */
@@ -120,6 +194,21 @@ public final class Chromium implements AutoCloseable {
         .filter(entry -> entry.getLevel().intValue() > Level.INFO.intValue())
         .map(entry -> entry.getMessage())
         .toList();
+  }
+
+  /**
+   * The addresses of all that was asked for since the last call; waits for one that has to be among
+   * them.
+   */
+  public List<String> requestsUpTo(String last) {
+    List<String> all = new ArrayList<>();
+    until(
+        "a request for " + last,
+        () -> {
+          all.addAll(requests());
+          assertThat(all).contains(last);
+        });
+    return all;
   }
 
   /** The addresses of all that was asked for since the last call. */

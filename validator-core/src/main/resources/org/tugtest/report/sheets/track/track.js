@@ -76,8 +76,8 @@ const Page = (() => {
     });
     tabs[rooms.indexOf(room)].scrollIntoView({block: 'nearest', inline: 'center'});
   }
-  function reveal() {
-    const target = location.hash ? byId(decodeURIComponent(location.hash.slice(1))) : null;
+  function reveal(fragment) {
+    const target = fragment ? byId(decodeURIComponent(fragment.slice(1))) : null;
     const room = target && target.closest('[data-tab]');
     if (!room) return;
     show(room);
@@ -298,9 +298,15 @@ const Page = (() => {
   });
   document.querySelectorAll('details.losses').forEach(fold => { fold.open = false; });
   show(byId('ask'));
-  addEventListener('hashchange', reveal);
+  // By the click itself: a second click on the same link changes no fragment.
+  document.addEventListener('click', event => {
+    const link = event.target.closest('a[href^="#"]');
+    const elsewhere = event.button || event.ctrlKey || event.metaKey || event.shiftKey || event.altKey;
+    if (link && !elsewhere && !event.defaultPrevented) reveal(link.getAttribute('href'));
+  });
+  addEventListener('hashchange', () => reveal(location.hash));
   addEventListener('beforeprint', () => document.querySelectorAll('details.losses')
     .forEach(fold => { fold.open = true; }));
-  reveal();
+  reveal(location.hash);
   return {data, el, sign, swatch, ask, pointText, wiresAt, byId};
 })();

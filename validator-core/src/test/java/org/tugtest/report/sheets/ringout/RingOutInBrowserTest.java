@@ -229,7 +229,7 @@ class RingOutInBrowserTest {
     boxes.get(0).sendKeys("0,02", Keys.ENTER);
     chromium.driver().switchTo().activeElement().sendKeys("open", Keys.ENTER);
     boxes.get(2).sendKeys("nonsense");
-    one("tr[data-row='3'] [data-put='joined']").click();
+    chromium.click(one("tr[data-row='3'] [data-put='joined']"));
     all(".note").get(1).sendKeys("wire, loose; =1+1");
     assertThat(one("tr[data-row='0'] .answer").getText()).isEqualTo("OK");
     assertThat(one("tr[data-row='1'] .answer").getText()).isEqualTo("open");
@@ -240,11 +240,9 @@ class RingOutInBrowserTest {
     chromium.command(
         "Browser.setDownloadBehavior",
         Map.of("behavior", "allow", "downloadPath", folder.toAbsolutePath().toString()));
-    one("#save").click();
+    chromium.click(one("#save"));
     Path saved = folder.resolve("ring-out-night-lamps.csv");
-    for (int i = 0; i < 100 && !Files.exists(saved); i++) {
-      Thread.sleep(50);
-    }
+    chromium.until("a saved file", () -> assertThat(saved).isNotEmptyFile());
     String text = Files.readString(saved);
     var read =
         new ReadingsReader(MemoryFiles.of(Map.of("readings/a.csv", text)), ReadLimits.STANDARD)
@@ -259,7 +257,7 @@ class RingOutInBrowserTest {
     assertThat(chromium.complaints()).isEmpty();
     chromium.driver().navigate().refresh();
     assertThat(one("#progress").getText()).as("kept by the browser").startsWith("3 of ");
-    one("#left").click();
+    chromium.click(one("#left"));
     assertThat(one("tr[data-row='0']").isDisplayed()).isFalse();
   }
 
@@ -273,7 +271,7 @@ class RingOutInBrowserTest {
     tie.clear();
     tie.sendKeys("3k");
     assertThat(one("tr[data-row='" + last + "'] .answer").getText()).isEqualTo("joined");
-    one("#save").click();
+    chromium.click(one("#save"));
     assertThat(one("#kept").getText()).contains("1 bad tie is not in it");
   }
 

@@ -59,7 +59,8 @@ class TrackInBrowserTest {
   }
 
   private void room(String name) {
-    chromium.driver().findElement(By.xpath("//nav[@id='tabs']/button[.='" + name + "']")).click();
+    chromium.click(
+        chromium.driver().findElement(By.xpath("//nav[@id='tabs']/button[.='" + name + "']")));
   }
 
   private String ask(String typed) {
@@ -72,11 +73,8 @@ class TrackInBrowserTest {
     click("//div[@class='load'][span[.='" + load + "']]//button[.='" + answer + "']");
   }
 
-  /** In the middle of the screen, clear of what sticks to its edges. */
   private void click(String path) {
-    WebElement button = chromium.driver().findElement(By.xpath(path));
-    chromium.driver().executeScript("arguments[0].scrollIntoView({block: 'center'})", button);
-    button.click();
+    chromium.click(chromium.driver().findElement(By.xpath(path)));
   }
 
   @Test
@@ -86,8 +84,7 @@ class TrackInBrowserTest {
     chromium.open(page, "");
     ask("XE-PUMP:1");
     assertThat(chromium.complaints()).isEmpty();
-    assertThat(chromium.requests())
-        .isNotEmpty()
+    assertThat(chromium.requestsUpTo(chromium.driver().getCurrentUrl()))
         .allMatch(url -> url.startsWith("file:") || url.startsWith("about:"));
   }
 
@@ -134,8 +131,10 @@ class TrackInBrowserTest {
     assertThat(all(".answer td.here")).hasSize(2);
     assertThat(all(".answer .volts tr")).hasSize(8);
     assertThat(ask("PUMP.motor")).isEqualTo("Found 1.");
-    one(".answer a[href^='#circuit-']").click();
-    assertThat(one(".circuit[open] summary").getText()).startsWith("PUMP.motor");
+    chromium.click(one(".answer a[href^='#circuit-']"));
+    chromium.until(
+        "its circuit, unfolded",
+        () -> assertThat(one(".circuit[open] summary").getText()).startsWith("PUMP.motor"));
     assertThat(ask2("nonsense")).isEqualTo("Nothing is called nonsense.");
   }
 
@@ -147,7 +146,7 @@ class TrackInBrowserTest {
   @Test
   void leadsFromTheConnectorMapToBothSides() {
     room("Plugs");
-    chromium.driver().findElement(By.xpath("//*[@data-ask='XE-ECUA']/button")).click();
+    chromium.click(chromium.driver().findElement(By.xpath("//*[@data-ask='XE-ECUA']/button")));
     assertThat(one(".answer h3").getText()).isEqualTo("XE-ECUA");
     assertThat(all(".answer table.cavities")).hasSize(2);
   }
@@ -162,7 +161,7 @@ class TrackInBrowserTest {
     assertThat(one(".suspects").getText()).contains("fuse FRB.f21 blown").doesNotContain("f22");
     int before = all(".suspects li").size();
     assertThat(one(".probe").getText()).contains("black lead on BAT:-", "volts:", "nothing:");
-    one("#count").click();
+    chromium.click(one("#count"));
     chromium.picture(PICTURES.resolve("probe.png"));
     click("//div[contains(@class,'probe')]//button[.='nothing']");
     assertThat(all(".suspects li")).hasSizeLessThan(before).isNotEmpty();
