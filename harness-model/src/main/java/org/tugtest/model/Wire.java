@@ -12,6 +12,8 @@ import org.jspecify.annotations.Nullable;
  * @param colour as seen, base / stripe, IEC 60757 codes
  * @param colourDrawn as the drawing says, where that differs
  * @param via nodes to pass, in order
+ * @param laidInPlace laid along its way before the covering goes on and cut there: it has no cut
+ *     length
  * @param cutMm planned length
  * @param builtMm measured length
  * @param fromTerminal terminal where {@code from} is a device pin
@@ -31,6 +33,7 @@ public record Wire(
     @Nullable String colourDrawn,
     @Nullable String circuit,
     List<String> via,
+    boolean laidInPlace,
     @Nullable Double cutMm,
     @Nullable Double builtMm,
     @Nullable String fromTerminal,

@@ -85,6 +85,7 @@ final class WiringBinder {
         text(fields, "colourDrawn"),
         text(fields, "circuit"),
         texts(fields, "via"),
+        flag(fields, "laidInPlace", false),
         number(fields, "cutMm"),
         number(fields, "builtMm"),
         text(fields, "fromTerminal"),

@@ -16,8 +16,8 @@ final class FormatOrder {
 
   private static final Shape WIRE =
       line(
-          "from to part areaMm2 awg colour colourDrawn circuit via cutMm builtMm fromTerminal"
-              + " toTerminal label evidence decision reason note");
+          "from to part areaMm2 awg colour colourDrawn circuit via laidInPlace cutMm builtMm"
+              + " fromTerminal toTerminal label evidence decision reason note");
 
   private static final Shape ELEMENT =
       line(

@@ -31,6 +31,8 @@ record LengthCell(@Nullable String mm, @Nullable String unclear) {
 
   private static final Pattern FORM =
       Pattern.compile("(.*?) ?(mm|cm|m|meters?|metres?)?", Pattern.DOTALL);
+  private static final Pattern IN_PLACE =
+      Pattern.compile("(laid |lay |run |cut |measured? )?(in place|on (the )?(car|vehicle))|laid");
   private static final BigDecimal GREATEST = new BigDecimal("100000");
 
   /** Reads one cell that is not empty; a unit in the cell goes before the header's. */
@@ -53,6 +55,12 @@ record LengthCell(@Nullable String mm, @Nullable String unclear) {
       return unclear(cell, "is no length of a wire: those are from 0 to 100000 mm");
     }
     return new LengthCell(unit == Unit.MM ? number : SheetNumber.written(mm), null);
+  }
+
+  /** Whether it says, instead of a length, that the wire is laid in place and cut there. */
+  static boolean inPlace(String cell) {
+    String words = cell.toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " ").strip();
+    return IN_PLACE.matcher(words).matches();
   }
 
   private static Unit unit(String word) {

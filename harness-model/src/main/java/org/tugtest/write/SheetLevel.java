@@ -11,8 +11,8 @@ enum SheetLevel {
       "wires",
       null,
       null,
-      "from to part areaMm2 awg colour colourDrawn circuit via cutMm builtMm fromTerminal toTerminal"
-          + " label evidence decision reason note"),
+      "from to part areaMm2 awg colour colourDrawn circuit via laidInPlace cutMm builtMm"
+          + " fromTerminal toTerminal label evidence decision reason note"),
   CONNECTOR(
       "",
       "connectors",

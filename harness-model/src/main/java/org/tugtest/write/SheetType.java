@@ -27,6 +27,7 @@ enum SheetType {
           "critical",
           "generator",
           "selfLimiting",
+          "laidInPlace",
           "electronic");
   private static final Set<String> LISTS =
       Set.of("via", "terminals", "seals", "positions", "closedIn");

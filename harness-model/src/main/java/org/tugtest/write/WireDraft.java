@@ -63,6 +63,11 @@ final class WireDraft {
     fields.put(name, digits);
   }
 
+  /** Sets what is true of it. */
+  void flag(String name) {
+    fields.put(name, "true");
+  }
+
   boolean hasSize() {
     return fields.containsKey("areaMm2") || fields.containsKey("awg");
   }

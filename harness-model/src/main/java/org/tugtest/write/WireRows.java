@@ -175,7 +175,9 @@ final class WireRows {
 
   private void length(int row, int at, String cell, LengthCell.Unit unit, WireDraft wire) {
     LengthCell length = LengthCell.read(cell, unit);
-    if (length.mm() != null) {
+    if (LengthCell.inPlace(cell)) {
+      wire.flag("laidInPlace");
+    } else if (length.mm() != null) {
       wire.number("cutMm", length.mm());
     } else {
       unclear.cell(row, at, cell, String.valueOf(length.unclear()), KEPT);

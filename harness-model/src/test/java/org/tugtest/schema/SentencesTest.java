@@ -46,7 +46,8 @@ class SentencesTest {
   void asksForTheFormat() {
     assertThat(said("{}"))
         .containsExactly(
-            "this file gives no format. | Add \"format\": Version of the format: 1. In every file.");
+            "this file gives no format. | Add \"format\": Version of the format: 1. In every"
+                + " file.");
     assertThat(said("{\"format\": 2}"))
         .containsExactly(
             "this file is of format 2; this Tugtest reads 1. | Update Tugtest, or write the file as"
@@ -160,8 +161,8 @@ class SentencesTest {
                 + " Add what is missing.");
     assertThat(part("wires", "\"maxC\": 85, \"areaMm2\": 1, \"awg\": \"20\""))
         .containsExactly(
-            "awg of parts/wires/p cannot stand here. A kind of wire gives areaMm2 or awg, one of the"
-                + " two. | Leave \"awg\" or what it contradicts out.");
+            "awg of parts/wires/p cannot stand here. A kind of wire gives areaMm2 or awg, one of"
+                + " the two. | Leave \"awg\" or what it contradicts out.");
   }
 
   @Test
@@ -180,8 +181,8 @@ class SentencesTest {
     assertThat(element("\"kind\": \"load\", \"a\": \"1\", \"b\": \"2\"")).isEmpty();
     assertThat(element("\"kind\": \"load\", \"a\": \"1\", \"b\": \"2\", \"amps\": 1, \"watts\": 2"))
         .containsExactly(
-            "watts of devices/D.e cannot stand here. A load gives one of amps, ohms, watts, or watts"
-                + " with atVolts; inrushS goes with inrushA. | Leave \"watts\" or what it"
+            "watts of devices/D.e cannot stand here. A load gives one of amps, ohms, watts, or"
+                + " watts with atVolts; inrushS goes with inrushA. | Leave \"watts\" or what it"
                 + " contradicts out.");
     assertThat(element("\"kind\": \"load\", \"a\": \"1\", \"b\": \"2\", \"atVolts\": 12"))
         .hasSize(1);
@@ -211,8 +212,8 @@ class SentencesTest {
   void asksForIdsOfTheRightForm() {
     assertThat(said("{\"format\": 1, \"wires\": {\"W 1\": {}}}"))
         .containsExactly(
-            "\"W 1\" cannot be a name in wires of this file. | Rename it. An id: 1 to 40 letters A to"
-                + " Z, digits, - and _.");
+            "\"W 1\" cannot be a name in wires of this file. | Rename it. An id: 1 to 40 letters A"
+                + " to Z, digits, - and _.");
     assertThat(said("{\"format\": 1, \"wires\": {\"W1\\n\": {}}}")).hasSize(1);
     assertThat(said("{\"format\": 1, \"wires\": {\"" + "W".repeat(40) + "\": {}}}")).isEmpty();
     assertThat(said("{\"format\": 1, \"wires\": {\"" + "W".repeat(41) + "\": {}}}")).hasSize(1);
@@ -233,8 +234,8 @@ class SentencesTest {
                 + " day as YYYY-MM-DD.");
     assertThat(said("{\"format\": 1, \"limits\": {\"r\": {\"percent\": {}}}}"))
         .containsExactly(
-            "percent of limits/r is an object; it must be a number, a text or true or false. | Write"
-                + " a number, a text or true or false instead.");
+            "percent of limits/r is an object; it must be a number, a text or true or false. |"
+                + " Write a number, a text or true or false instead.");
   }
 
   @Test
@@ -278,5 +279,16 @@ class SentencesTest {
         .singleElement()
         .asString()
         .contains("it must be at most 100000 mm.");
+  }
+
+  @Test
+  void aWireLaidInPlaceHasNoCutLength() {
+    assertThat(wire("\"laidInPlace\": true")).isEmpty();
+    assertThat(wire("\"laidInPlace\": true, \"builtMm\": 900")).isEmpty();
+    assertThat(wire("\"laidInPlace\": false, \"cutMm\": 900")).isEmpty();
+    assertThat(wire("\"laidInPlace\": true, \"cutMm\": 900"))
+        .containsExactly(
+            "cutMm of wires/W1 cannot stand here. A wire that is laid in place is cut on the"
+                + " vehicle: it has no cutMm. | Leave \"cutMm\" or what it contradicts out.");
   }
 }

@@ -54,10 +54,10 @@ class SheetMergeTest {
     assertThat(SheetExport.write(SheetKind.WIRES, read(FILES)))
         .isEqualTo(
             """
-            id,from,to,part,areaMm2,awg,colour,colourDrawn,circuit,via,cutMm,builtMm,fromTerminal,toTerminal,label,evidence,decision,reason,note,file,stamp
-            W2,BAT:+,R1:2,,2.50,,RD/WH,,,,,,,,',,,,,car.harness.json,x6ed2604c
-            W3,R1:2,ECU:2,,0.5,,,,,,400,,,,,,,,,front.json,x78340718
-            W10,R1:1,ECU:1,,,'4/0,,,Zündung,"a, b",,,,,,,,,,car.harness.json,xc4842e68
+            id,from,to,part,areaMm2,awg,colour,colourDrawn,circuit,via,laidInPlace,cutMm,builtMm,fromTerminal,toTerminal,label,evidence,decision,reason,note,file,stamp
+            W2,BAT:+,R1:2,,2.50,,RD/WH,,,,,,,,,',,,,,car.harness.json,x6ed2604c
+            W3,R1:2,ECU:2,,0.5,,,,,,,400,,,,,,,,,front.json,x78340718
+            W10,R1:1,ECU:1,,,'4/0,,,Zündung,"a, b",,,,,,,,,,,car.harness.json,xc4842e68
             """);
   }
 
@@ -148,8 +148,8 @@ class SheetMergeTest {
   void addsNewRowsToTheFileTheyName() {
     String sheet =
         SheetExport.write(SheetKind.WIRES, read(FILES))
-            + "W4,R1:3,ECU:2,,0.35,,,,,,,,,,,,,,,front.json,\n"
-            + "W1,R1:3,ECU:2,,\"0.75\",,BK,,,,,,,,,,,,,,\n";
+            + "W4,R1:3,ECU:2,,0.35,,,,,,,,,,,,,,,,front.json,\n"
+            + "W1,R1:3,ECU:2,,\"0.75\",,BK,,,,,,,,,,,,,,,\n";
     SheetMergeResult result =
         SheetMerge.merge(
             SheetKind.WIRES,
@@ -225,7 +225,7 @@ class SheetMergeTest {
           """
           areaMm2        | area           | row 1, column 5: "area" is no column of wires.csv.
           id,from        | no,from        | row 1, column 1: "no" is no column of wires.csv.
-          id,from        | note,from      | row 1, column 19: "note" is there twice.
+          id,from        | note,from      | row 1, column 20: "note" is there twice.
           W2,BAT:+       | W99,BAT:+      | row 2, column 1: wires/W99 is in no file any more.
           W10,R1:1       | W2,R1:1        | row 4, column 1: wires/W2 is in row 2 too.
           W2,BAT:+       | ,BAT:+         | row 2, column 1: The row does not say plainly what it is about.
@@ -234,7 +234,7 @@ class SheetMergeTest {
           ,2.50,         | ,2500,         | row 2, column 5:
           RD/WH          | red            | row 2, column 7:
           BAT:+,R1:2     | BAT + ,R1:2    | row 2, column 2:
-          front.json     | car.harness.json | row 3, column 20: wires/W3 is written in front.json, not in "car.harness.json".
+          front.json     | car.harness.json | row 3, column 21: wires/W3 is written in front.json, not in "car.harness.json".
           """)
   void listsWhatCannotBeMerged(String from, String to, String message) {
     String sheet =
@@ -267,11 +267,11 @@ class SheetMergeTest {
       delimiter = '|',
       textBlock =
           """
-          W9,R1:3,ECU:2,,,,,,,,,,,,,,,,,nowhere.json, | "nowhere.json" is no file of this harness
-          W9,R1:3,ECU:2,,,,,,,,,,,,,,,,,,             | wires/W9 is new and names no file
-          R1,R1:3,ECU:2,,,,,,,,,,,,,,,,,front.json,   | "R1" is the id of something else
-          w 9,R1:3,ECU:2,,,,,,,,,,,,,,,,,front.json,  | wires/w 9 is no legal id
-          W9,R1:3,ECU:2,,,,,,,,,,,,,,,,,front.json,x1 | wires/W9 is in no file any more
+          W9,R1:3,ECU:2,,,,,,,,,,,,,,,,,,nowhere.json, | "nowhere.json" is no file of this harness
+          W9,R1:3,ECU:2,,,,,,,,,,,,,,,,,,,             | wires/W9 is new and names no file
+          R1,R1:3,ECU:2,,,,,,,,,,,,,,,,,,front.json,   | "R1" is the id of something else
+          w 9,R1:3,ECU:2,,,,,,,,,,,,,,,,,,front.json,  | wires/w 9 is no legal id
+          W9,R1:3,ECU:2,,,,,,,,,,,,,,,,,,front.json,x1 | wires/W9 is in no file any more
           """)
   void listsNewRowsThatCannotBeAdded(String row, String message) {
     String sheet = SheetExport.write(SheetKind.WIRES, read(FILES)) + row + "\n";

@@ -118,4 +118,24 @@ class SizeCellTest {
     assertThat(LengthCell.read(cell, LengthCell.Unit.UNSAID).unclear())
         .contains("may be mm, cm or m");
   }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "in place",
+        "Laid in place",
+        "lay-in-place",
+        "cut on car",
+        "on the vehicle",
+        "laid"
+      })
+  void knowsAWireThatIsLaidInPlace(String cell) {
+    assertThat(LengthCell.inPlace(cell)).isTrue();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "700", "in", "place", "relay in place", "laid 700"})
+  void takesNothingElseForLaidInPlace(String cell) {
+    assertThat(LengthCell.inPlace(cell)).isFalse();
+  }
 }

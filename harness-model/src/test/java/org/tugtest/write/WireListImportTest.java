@@ -150,12 +150,13 @@ class WireListImportTest {
     Imported named =
         imported(
             "Anschluss,X,Gegenseite\nR1:1,B,R2:1\n",
-            "{\"from\": \"anschluss\", \"to\": \"Gegenseite\", \"colour\": \"X\", \"colours\": {\"b\":"
-                + " \"black\"}}");
+            "{\"from\": \"anschluss\", \"to\": \"Gegenseite\", \"colour\": \"X\", \"colours\":"
+                + " {\"b\": \"black\"}}");
 
     assertThat(imported.files().get(ROOT))
         .contains(
-            "\"W001\": {\"from\": \"R1:1\", \"to\": \"R2:1\", \"areaMm2\": 0.5, \"note\": \"column 2: B\"}")
+            "\"W001\": {\"from\": \"R1:1\", \"to\": \"R2:1\", \"areaMm2\": 0.5, \"note\": \"column"
+                + " 2: B\"}")
         .contains("\"W002\"");
     assertThat(named.files().get(ROOT))
         .contains("\"W001\": {\"from\": \"R1:1\", \"to\": \"R2:1\", \"colour\": \"BK\"}");
@@ -254,5 +255,15 @@ class WireListImportTest {
       assertThat(in).as(name).isNotNull();
       return in.readAllBytes();
     }
+  }
+
+  @Test
+  void readsAWireThatIsLaidInPlace() {
+    Imported imported =
+        (Imported) read("from,to,length (mm)\nA:1,B:1,in place\nA:2,B:2,700\n", null);
+
+    assertThat(imported.files().get(ROOT))
+        .contains("{\"from\": \"A:1\", \"to\": \"B:1\", \"laidInPlace\": true}")
+        .contains("{\"from\": \"A:2\", \"to\": \"B:2\", \"cutMm\": 700}");
   }
 }

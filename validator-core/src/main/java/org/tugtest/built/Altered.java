@@ -60,7 +60,7 @@ final class Altered {
     boolean part = field.equals("part");
     boolean area = field.equals("areaMm2");
     boolean awg = field.equals("awg");
-    boolean cut = field.equals("cutMm");
+    boolean length = field.equals("cutMm") || field.equals("builtMm");
     return new Wire(
         is.id(),
         is.loom(),
@@ -73,8 +73,9 @@ final class Altered {
         is.colourDrawn(),
         is.circuit(),
         is.via(),
+        is.laidInPlace(),
         is.cutMm(),
-        cut ? number : is.builtMm(),
+        length ? number : is.builtMm(),
         is.fromTerminal(),
         is.toTerminal(),
         is.label(),
@@ -96,6 +97,7 @@ final class Altered {
         null,
         null,
         List.of(),
+        Boolean.TRUE.equals(fields.get("laidInPlace")),
         fields.get("cutMm") instanceof Number cut ? Double.valueOf(cut.doubleValue()) : null,
         fields.get("builtMm") instanceof Number built ? Double.valueOf(built.doubleValue()) : null,
         fields.get("fromTerminal") instanceof String terminal ? terminal : null,

@@ -16,7 +16,6 @@ import org.tugtest.model.Connector;
 import org.tugtest.model.Ref;
 import org.tugtest.model.Splice;
 import org.tugtest.model.Wire;
-import org.tugtest.route.Route;
 import org.tugtest.table.Cited;
 import org.tugtest.text.Quoted;
 
@@ -156,7 +155,9 @@ final class BuiltHarness {
   private void length(Subject subject, Wire is, Wire was) {
     Double as = was.builtMm() != null ? was.builtMm() : was.cutMm();
     Double planned =
-        is.cutMm() != null ? is.cutMm() : plan.routes().of(is.id()).map(Route::cutMm).orElse(null);
+        is.cutMm() != null
+            ? is.cutMm()
+            : plan.routes().of(is.id()).map(route -> route.plannedMm(is)).orElse(null);
     if (as != null && planned != null && !as.equals(planned)) {
       add(
           Deviation.Kind.LENGTH,

@@ -12,7 +12,6 @@ import org.tugtest.facts.Facts;
 import org.tugtest.model.Ref;
 import org.tugtest.model.Wire;
 import org.tugtest.model.WirePart;
-import org.tugtest.route.Route;
 import org.tugtest.table.AwgTable;
 import org.tugtest.table.Cited;
 import org.tugtest.text.Quoted;
@@ -221,7 +220,7 @@ final class WireEntry {
       planned = said.doubleValue();
     }
     if (planned == null) {
-      planned = plan.routes().of(wire.id()).map(Route::cutMm).orElse(null);
+      planned = plan.routes().of(wire.id()).map(route -> route.plannedMm(wire)).orElse(null);
     }
     String was = planned == null ? "" : " instead of " + Quoted.number(planned) + " mm";
     return reader.taken(
@@ -229,7 +228,7 @@ final class WireEntry {
         "wire " + wire.id() + " was built " + Quoted.number(built.doubleValue()) + " mm long" + was,
         planned,
         built.doubleValue(),
-        List.of(new Alteration(thing, List.of("cutMm"), built)));
+        List.of(new Alteration(thing, List.of(wire.laidInPlace() ? "builtMm" : "cutMm"), built)));
   }
 
   /** A wire that was moved runs another way. */

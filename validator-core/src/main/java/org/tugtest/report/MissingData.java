@@ -137,7 +137,9 @@ public record MissingData(String give, List<String> rules) {
         case LOADS -> loads();
         case LENGTHS ->
             harness.layout().segments().isEmpty()
-                ? wires("the cut length of", wire -> wire.cutMm() == null && wire.builtMm() == null)
+                ? wires(
+                    "the cut length of",
+                    wire -> !wire.laidInPlace() && wire.cutMm() == null && wire.builtMm() == null)
                 : Optional.empty();
         case HOUSINGS -> housings();
         case LAYOUT ->

@@ -3,6 +3,7 @@ package org.tugtest.route;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.finding.Basis;
+import org.tugtest.model.Wire;
 
 /**
  * How a wire runs and how long it is.
@@ -73,6 +74,14 @@ public record Route(
     double whole = Math.rint(steps);
     return stepMm
         * (Math.abs(steps - whole) < 1e-9 * Math.max(1, whole) ? whole : Math.ceil(steps));
+  }
+
+  /**
+   * What a wire is planned to be, in mm: the length it needs when it is laid in place, else what it
+   * is cut to.
+   */
+  public double plannedMm(Wire wire) {
+    return wire.laidInPlace() ? routedMm() : cutMm();
   }
 
   /** What its length rests on: the weakest of its parts. */

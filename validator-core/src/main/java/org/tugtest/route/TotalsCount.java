@@ -179,14 +179,14 @@ public final class TotalsCount {
     return wire.awg() == null ? "" : wire.awg() + " AWG";
   }
 
-  /** What is cut for it: as built, else as cut, else as its route is cut; null: not known. */
+  /** What goes into it: as built, else as cut, else as its route plans; null: not known. */
   private @Nullable Double length(Wire wire) {
     if (wire.builtMm() != null) {
       return wire.builtMm();
     }
     return wire.cutMm() != null
         ? wire.cutMm()
-        : routes.of(wire.id()).map(Route::cutMm).orElse(null);
+        : routes.of(wire.id()).map(route -> route.plannedMm(wire)).orElse(null);
   }
 
   private void connectors() {

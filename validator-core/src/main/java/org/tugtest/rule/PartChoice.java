@@ -205,6 +205,7 @@ public final class PartChoice {
         wire.colourDrawn(),
         wire.circuit(),
         wire.via(),
+        wire.laidInPlace(),
         wire.cutMm(),
         wire.builtMm(),
         wire.fromTerminal(),

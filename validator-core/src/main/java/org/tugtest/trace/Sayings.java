@@ -47,6 +47,9 @@ final class Sayings {
     if (wire.cutMm() != null) {
       words.add("cut " + number(wire.cutMm()) + " mm");
     }
+    if (wire.laidInPlace()) {
+      words.add("laid in place");
+    }
     return String.join(" ", words);
   }
 

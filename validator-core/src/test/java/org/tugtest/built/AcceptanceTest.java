@@ -247,4 +247,15 @@ class AcceptanceTest {
   void otherRevisionsAreNot(String is) {
     assertThat(NextRevision.after(is)).isEmpty();
   }
+
+  @Test
+  void aWireLaidInPlaceIsMeasuredAndGetsNoCutLength() {
+    Map<String, String> files = files(entry("4", "length", "wires/W1", "\"builtMm\": 1040" + YES));
+    String laid = FRONT.replace("\"cutMm\": 1000", "\"laidInPlace\": true");
+    files.put("front.json", laid);
+    assertThat(of(files).files().get("front.json"))
+        .isEqualTo(
+            laid.replace("\"C\"", "\"D\"")
+                .replace("\"laidInPlace\": true", "\"laidInPlace\": true, \"builtMm\": 1040"));
+  }
 }

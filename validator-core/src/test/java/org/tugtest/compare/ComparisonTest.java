@@ -192,4 +192,14 @@ class ComparisonTest {
         .extracting(finding -> finding.rule())
         .contains("cavity-doubled");
   }
+
+  @Test
+  void laidInPlaceInsteadOfCutAndBack() {
+    Compared laid = with("\"to\": \"X1:1\"", "\"to\": \"X1:1\", \"laidInPlace\": true");
+    assertThat(laid.sentences())
+        .containsExactly("W3 is laid in place and cut there instead of cut to length.");
+    assertThat(laid.comparison().circuits().same()).isTrue();
+    assertThat(with("\"to\": \"X1:1\"", "\"to\": \"X1:1\", \"laidInPlace\": false").sentences())
+        .isEmpty();
+  }
 }

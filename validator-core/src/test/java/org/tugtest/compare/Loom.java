@@ -90,8 +90,8 @@ final class Loom {
       @Nullable String circuit,
       @Nullable Double cutMm) {
     return new Wire(
-        id, null, from, to, part, null, null, colour, null, circuit, List.of(), cutMm, null, null,
-        null, null, null, null, null);
+        id, null, from, to, part, null, null, colour, null, circuit, List.of(), false, cutMm, null,
+        null, null, null, null, null, null);
   }
 
   static Connector connector(String id, @Nullable String housing, @Nullable String mates) {

@@ -129,4 +129,29 @@ class TotalsTest {
       assertThat(sum.grams()).isCloseTo(row[1], within(0.1 * row[1]));
     }
   }
+
+  @Test
+  void aWireLaidInPlaceCountsAsLongAsItsRouteNeeds() {
+    String way =
+        "\"layout\": {\"nodes\": {\"a\": {}, \"b\": {}}, \"segments\":"
+            + " {\"s1\": {\"from\": \"a\", \"to\": \"b\", \"lengthMm\": 801}}},";
+    String wire =
+        "{\"format\": 1, \"sketch\": true, "
+            + way
+            + " \"devices\": {\"A\": {\"at\": \"a\"}, \"B\": {\"at\": \"b\"}},"
+            + " \"wires\": {\"W1\": {\"from\": \"A:1\", \"to\": \"B:1\", \"areaMm2\": 1%s}}}";
+    // 801 + twice 60 breakout, 30 spare, 6 strip = 993; cut in steps of 5 mm it is 995
+    assertThat(totals(Map.of(Judged.ROOT, wire.formatted(""))).whole().metres())
+        .isCloseTo(0.995, within(1e-9));
+    assertThat(
+            totals(Map.of(Judged.ROOT, wire.formatted(", \"laidInPlace\": true"))).whole().metres())
+        .isCloseTo(0.993, within(1e-9));
+    assertThat(
+            totals(
+                    Map.of(
+                        Judged.ROOT, wire.formatted(", \"laidInPlace\": true, \"builtMm\": 1001")))
+                .whole()
+                .metres())
+        .isCloseTo(1.001, within(1e-9));
+  }
 }

@@ -300,4 +300,10 @@ class TracerTest {
         new HarnessReader(MemoryFiles.of("car.harness.json", json), ReadLimits.STANDARD);
     return new Tracer(Facts.of(reader.read("car.harness.json"), Judged.TODAY, KnownRules.NONE));
   }
+
+  @Test
+  void aWireLaidInPlaceSaysSo() {
+    assertThat(trace(LAMP.replace("\"cutMm\": 150", "\"laidInPlace\": true"), "W1"))
+        .startsWith("W1 2.5 mm2 laid in place, wire @40\n");
+  }
 }

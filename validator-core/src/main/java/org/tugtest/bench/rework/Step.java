@@ -45,7 +45,7 @@ public record Step(
     CUT,
     /** A wire is drawn out of the loom. */
     REMOVE,
-    /** A new wire is cut to length and laid in. */
+    /** A new wire is cut to length and laid in, or laid in and cut in place. */
     ADD,
     /** What cannot pass a terminal is slid on. */
     SLIDE_ON,

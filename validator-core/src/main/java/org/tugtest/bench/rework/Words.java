@@ -77,6 +77,14 @@ final class Words {
   String lay(Piece piece) {
     Wire wire = piece.seen();
     Optional<WireLength> length = bench.target().lengths().of(wire);
+    if (wire.laidInPlace()) {
+      return piece.name()
+          + ": lay "
+          + target.stuff(wire)
+          + " in along its way"
+          + length.map(mm -> ", " + WireWords.plain(mm.mm()) + " mm").orElse("")
+          + ", and cut it there";
+    }
     String cut =
         length
             .map(mm -> "cut " + WireWords.plain(mm.mm()) + " mm of ")

@@ -36,6 +36,7 @@ final class WireWords {
         case "part", "areaMm2", "awg" -> {}
         case "colour" -> coloured(diff);
         case "via" -> routed(old, now, diff);
+        case "laidInPlace" -> laid(now, diff);
         case "cutMm", "builtMm" -> {
           if (FieldWords.ofNumbers(diff)) {
             FieldWords.length(list, entry, diff);
@@ -120,6 +121,18 @@ final class WireWords {
         entry.name() + " runs " + way(now.via()) + " instead of " + way(old.via()) + ".");
   }
 
+  private void laid(Wire now, FieldDiff diff) {
+    list.add(
+        ChangeKind.OTHER,
+        entry,
+        diff.path(),
+        ValueText.of(diff.raw()),
+        ValueText.of(diff.now()),
+        now.laidInPlace()
+            ? entry.name() + " is laid in place and cut there instead of cut to length."
+            : entry.name() + " is cut to length instead of laid in place.");
+  }
+
   private static String way(List<String> via) {
     return via.isEmpty() ? "the shortest way" : "via " + Series.and(via);
   }
@@ -142,6 +155,7 @@ final class WireWords {
         wire.colourDrawn(),
         wire.circuit(),
         wire.via().size() < 2 ? wire.via() : reversed(wire.via()),
+        wire.laidInPlace(),
         wire.cutMm(),
         wire.builtMm(),
         wire.toTerminal(),

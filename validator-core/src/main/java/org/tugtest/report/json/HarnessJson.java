@@ -167,9 +167,11 @@ final class HarnessJson {
     for (Wire wire : content.wires().values()) {
       Route route = harness.facts().routes().of(wire.id()).orElse(null);
       Double cut = route == null ? null : BodyJson.tenths(route.cutMm());
+      boolean inPlace = wire.laidInPlace();
       json.object(wire.id())
           .number("routedMm", route == null ? null : BodyJson.tenths(route.routedMm()))
-          .number("cutMm", wire.cutMm() == null ? cut : wire.cutMm())
+          .number("cutMm", inPlace ? null : wire.cutMm() == null ? cut : wire.cutMm())
+          .flag("laidInPlace", inPlace)
           .number("milliohm20", StatesJson.milliohm(harness.facts(), wire, 20))
           .number("ampacityA", WireProtection.ampacityA(harness.facts(), wire))
           .number("limitA", WireProtection.limitA(harness.facts(), wire))

@@ -16,11 +16,17 @@ import org.tugtest.text.Series;
  *
  * @param mm as built, else as cut
  * @param built whether it is the built length
+ * @param inPlace whether it is laid in place, and so has no cut length
  * @param route null when it has none
  * @param whyNoRoute why it has none; empty when it has one
  */
 record GivenLength(
-    Subject subject, double mm, boolean built, @Nullable Route route, String whyNoRoute) {
+    Subject subject,
+    double mm,
+    boolean built,
+    boolean inPlace,
+    @Nullable Route route,
+    String whyNoRoute) {
   /** Lengths nearer to each other than this, in mm, are the same. */
   static final double SAME = 1e-6;
 
@@ -35,6 +41,7 @@ record GivenLength(
                 Subject.wire(wire.id()),
                 mm,
                 wire.builtMm() != null,
+                wire.laidInPlace(),
                 facts.routes().of(wire.id()).orElse(null),
                 facts
                     .routes()
@@ -50,6 +57,18 @@ record GivenLength(
   /** Goes between the wire and its length. */
   String verb() {
     return built ? " is built " : " is to be cut to ";
+  }
+
+  /** What it is meant to be: what its route is cut to, or needs when it is laid in place, in mm. */
+  double meantMm(Route route) {
+    return inPlace ? route.routedMm() : route.cutMm();
+  }
+
+  /** What to do with it first. */
+  String redo(Route route) {
+    return inPlace
+        ? "lay it anew, " + Millimetres.text(route.routedMm()) + " or up to the tolerance longer"
+        : "cut it to " + Millimetres.text(route.cutMm());
   }
 
   /** What the length of a route is made of, and what of it rests on defaults. */

@@ -24,7 +24,8 @@ public final class WireTooLong implements Rule {
               """
               A wire whose "builtMm", or else "cutMm", is more than the length its route is cut to
               and the tolerance on it: 25 mm to 0.3 m, 50 mm to 1.5 m, 100 mm to 3 m, 150 mm to
-              7.5 m, 5 % beyond. A wire without a route is not judged.
+              7.5 m, 5 % beyond. For a wire that is laid in place it is the length its route needs,
+              and the same tolerance. A wire without a route is not judged.
               """)
           .why(
               """
@@ -79,8 +80,9 @@ public final class WireTooLong implements Rule {
         ledger.notJudged(given.subject(), given.whyNoRoute());
         continue;
       }
-      Cited plus = LengthToleranceTable.plusMm(route.cutMm());
-      double most = route.cutMm() + plus.value() + settings.number("extraMm", given.subject());
+      Cited plus = LengthToleranceTable.plusMm(given.meantMm(route));
+      double most =
+          given.meantMm(route) + plus.value() + settings.number("extraMm", given.subject());
       if (given.mm() <= most + GivenLength.SAME) {
         ledger.fine();
       } else {
@@ -99,15 +101,16 @@ public final class WireTooLong implements Rule {
                     + given.verb()
                     + Millimetres.actual(measured)
                     + ", "
-                    + Millimetres.text(given.mm() - route.cutMm())
+                    + Millimetres.text(given.mm() - given.meantMm(route))
                     + " more than the "
-                    + Millimetres.text(route.cutMm())
-                    + " its route is cut to; at most "
+                    + Millimetres.text(given.meantMm(route))
+                    + (given.inPlace() ? " its route needs" : " its route is cut to")
+                    + "; at most "
                     + Millimetres.limit(measured)
                     + " are in tolerance")
             .remedy(
-                "cut it to "
-                    + Millimetres.text(route.cutMm())
+                (given.inPlace() ? "trim it to " : "cut it to ")
+                    + Millimetres.text(given.meantMm(route))
                     + ", or give the way it really takes with \"via\"")
             .measured(measured)
             .basis(route.basis().weaker(plus.basis()))

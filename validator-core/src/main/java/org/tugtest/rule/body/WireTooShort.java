@@ -24,7 +24,8 @@ public final class WireTooShort implements Rule {
               A wire whose "builtMm", or else "cutMm", is less than its route: the segments it
               runs along, the lay of its twist, and breakout, spare and strip at its ends. The
               sentence says whether it does not reach at all, or reaches but lacks some of its
-              spare. A wire without a route is not judged.
+              spare. A wire without a route is not judged, nor one that is laid in place and not yet
+              measured.
               """)
           .why(
               """
@@ -99,10 +100,7 @@ public final class WireTooShort implements Rule {
                         : "; it does not reach, even without the "
                             + Millimetres.text(spare)
                             + " of spare"))
-            .remedy(
-                "cut it to "
-                    + Millimetres.text(route.cutMm())
-                    + ", or correct the route or what its ends need")
+            .remedy(given.redo(route) + ", or correct the route or what its ends need")
             .measured(measured)
             .basis(route.basis());
     given.explain(route).forEach(draft::detail);

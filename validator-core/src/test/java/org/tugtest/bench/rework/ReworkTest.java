@@ -337,6 +337,8 @@ class ReworkTest {
         .contains(
             "draw W1 (old) (RD, 0.5 mm²) out of the loom",
             "W1: measure the way, cut 0.5 mm² BU, lay it in");
+    assertThat(texts(moved(red, red.replace("RD\"", "BU\", \"laidInPlace\": true"))))
+        .contains("W1: lay 0.5 mm² BU in along its way, and cut it there");
     assertThat(texts(moved(red, red.replace("0.5", "0.75"))))
         .contains("draw W1 (old) (RD, 0.5 mm²) out of the loom");
     assertThat(texts(moved(red, wire("W1", "XA:1", "S1", "")))).isEmpty();

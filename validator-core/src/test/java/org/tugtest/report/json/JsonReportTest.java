@@ -62,6 +62,7 @@ class JsonReportTest {
     assertThat(harness.get("states").get("night run").get("nodes").get("A:1").isNull()).isTrue();
     assertThat(harness.get("segments").get("s1").get("fill").isNull()).isTrue();
     assertThat(harness.get("wires").get("W1").get("cutMm").intValue()).isEqualTo(250);
+    assertThat(harness.get("wires").get("W1").get("laidInPlace").booleanValue()).isFalse();
     assertThat(harness.get("wires").get("W1").get("unbounded").isNull()).isTrue();
     assertThat(harness.get("verdict").stringValue()).isEqualTo("pass");
   }
@@ -148,5 +149,27 @@ class JsonReportTest {
 
   private static String written(Report report) {
     return Written.by(new JsonReport(), report);
+  }
+
+  @Test
+  void aWireLaidInPlaceHasARoutedLengthAndNoCutOne() {
+    String json =
+        """
+        {"format": 1, "sketch": true,
+         "layout": {"segments": {"s1": {"from": "a", "to": "b", "lengthMm": 801}}},
+         "devices": {"A": {"at": "a"}, "B": {"at": "b"}},
+         "wires": {"W1": {"from": "A:1", "to": "B:1", "areaMm2": 1, "laidInPlace": true},
+                   "W2": {"from": "A:2", "to": "B:2", "areaMm2": 1}}}
+        """;
+    HarnessReport root = Reports.root("car.harness.json");
+    String text =
+        written(
+            Reports.of(new HarnessReport(Reports.facts("car.harness.json", json), root.result())));
+    assertThat(errors(text)).isEmpty();
+    JsonNode wires = Schemas.tree(text).get("harnesses").get(0).get("wires");
+    assertThat(wires.get("W1").get("routedMm").doubleValue()).isEqualTo(993);
+    assertThat(wires.get("W1").get("cutMm").isNull()).isTrue();
+    assertThat(wires.get("W1").get("laidInPlace").booleanValue()).isTrue();
+    assertThat(wires.get("W2").get("cutMm").doubleValue()).isEqualTo(995);
   }
 }

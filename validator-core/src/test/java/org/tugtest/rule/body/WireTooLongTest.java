@@ -49,4 +49,21 @@ class WireTooLongTest {
     assertThat(judged(1000, 1345, limits).messages()).isEmpty();
     assertThat(judged(1000, 1346, limits).messages()).hasSize(1);
   }
+
+  @Test
+  void laidInPlaceItIsTheRoutedLengthAndItsBand() {
+    // 1000 + 192 = 1192, not rounded up: 50 mm more
+    String laid = "\"W1\": {\"from\": \"A:1\", \"to\": \"B:1\", \"laidInPlace\": true";
+    String way = Loom.segment("s1", "a", "b", 1000, "");
+    WireTooLong rule = new WireTooLong();
+    assertThat(new Loom(way, laid + "}", "").judged(rule).coverage().subjects()).isZero();
+    assertThat(new Loom(way, laid + ", \"builtMm\": 1242}", "").judged(rule).messages()).isEmpty();
+    Judged judged = new Loom(way, laid + ", \"builtMm\": 1242.1}", "").judged(rule);
+    assertThat(judged.messages())
+        .containsExactly(
+            "wire W1 is built 1242.1 mm, 50.1 mm more than the 1192 mm its route needs; at most"
+                + " 1242 mm are in tolerance");
+    assertThat(judged.findings().get(0).remedy())
+        .isEqualTo("trim it to 1192 mm, or give the way it really takes with \"via\"");
+  }
 }

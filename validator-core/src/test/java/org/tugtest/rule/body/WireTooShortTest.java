@@ -68,4 +68,19 @@ class WireTooShortTest {
     assertThat(judged.coverage().missing().keySet())
         .containsExactly("no way along the layout joins its ends");
   }
+
+  @Test
+  void laidInPlaceItIsSubjectOnceMeasuredAndLaidAnew() {
+    assertThat(judged(", \"laidInPlace\": true").coverage().subjects()).isZero();
+    assertThat(judged(", \"laidInPlace\": true, \"builtMm\": 1192").messages()).isEmpty();
+    Judged judged = judged(", \"laidInPlace\": true, \"builtMm\": 1191");
+    assertThat(judged.messages())
+        .containsExactly(
+            "wire W1 is built 1191 mm, but its route needs 1192 mm; it reaches, with 1 mm less"
+                + " spare than planned");
+    assertThat(judged.findings().get(0).remedy())
+        .isEqualTo(
+            "lay it anew, 1192 mm or up to the tolerance longer, or correct the route or what its"
+                + " ends need");
+  }
 }

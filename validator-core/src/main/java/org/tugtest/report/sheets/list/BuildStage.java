@@ -4,6 +4,7 @@ package org.tugtest.report.sheets.list;
 enum BuildStage {
   DONOR("Donor wires", "what becomes of each is settled before anything is cut"),
   CUT("Cut", "every wire, marked at once so that none is mistaken"),
+  LAID("Laid in place", "along its way before any covering goes on; it is cut where it ends"),
   GROUPS("Twist and cables", "before their wires are tied down by splices and terminals"),
   SPLICES("Splices", "before coverings hide them; their own covering goes onto a wire first"),
   SLEEVES("Closed coverings", "over bare ends, since no housing passes through them"),

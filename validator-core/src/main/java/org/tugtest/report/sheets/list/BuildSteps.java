@@ -23,6 +23,7 @@ import org.tugtest.network.WireEnd;
 import org.tugtest.report.html.text.WireText;
 import org.tugtest.report.sheets.Cell;
 import org.tugtest.report.sheets.Scope;
+import org.tugtest.table.LengthToleranceTable;
 import org.tugtest.text.Quoted;
 import org.tugtest.text.Series;
 
@@ -51,6 +52,7 @@ final class BuildSteps {
     List<Wire> wires = LoomParts.wires(facts.harness(), scope);
     wires.forEach(this::donor);
     cut();
+    laid();
     groups();
     splices();
     coverings(true);
@@ -93,8 +95,10 @@ final class BuildSteps {
     CutPlan plan = CutPlan.of(facts, scope);
     Map<CutPlan.Stock, List<CutPlan.Piece>> byStock = new LinkedHashMap<>();
     for (CutPlan.Piece piece : plan.pieces()) {
-      CutPlan.Stock stock = new CutPlan.Stock(piece.part(), piece.cable() != null);
-      byStock.computeIfAbsent(stock, none -> new ArrayList<>()).add(piece);
+      if (!piece.inPlace()) {
+        CutPlan.Stock stock = new CutPlan.Stock(piece.part(), piece.cable() != null);
+        byStock.computeIfAbsent(stock, none -> new ArrayList<>()).add(piece);
+      }
     }
     byStock.forEach(
         (stock, pieces) -> {
@@ -106,6 +110,39 @@ final class BuildSteps {
               "cut " + pieces.size() + " by the cut list and mark each at both ends",
               unknown == 0 ? "" : unknown + " without a known length: lay in place and mark");
         });
+  }
+
+  /** In the order of the cut list. */
+  private void laid() {
+    for (CutPlan.Piece piece : CutPlan.of(facts, scope).pieces()) {
+      if (piece.inPlace()) {
+        Wire wire = piece.wires().get(0);
+        String ends = WireText.end(wire.from()) + " to " + WireText.end(wire.to());
+        Double mm = piece.mm();
+        String band =
+            mm == null
+                ? "no length known"
+                : Cell.number(mm, 0).value()
+                    + " mm, or up to "
+                    + Quoted.number(LengthToleranceTable.plusMm(mm).value())
+                    + " mm longer";
+        String part = piece.part().isEmpty() ? "no part given" : piece.part();
+        steps.add(
+            new BuildStep(
+                BuildStage.LAID,
+                piece.cable() == null ? wire.id() + ", " + ends : "cable " + piece.cable().id(),
+                "run it " + way(wire) + ", mark it at both ends, cut it there",
+                part + ", " + band,
+                piece.wires().stream().anyMatch(texts::guessed)));
+      }
+    }
+  }
+
+  private String way(Wire wire) {
+    return lengths
+        .route(wire)
+        .map(route -> "along " + String.join(" – ", route.nodes()))
+        .orElse("from end to end");
   }
 
   private void groups() {

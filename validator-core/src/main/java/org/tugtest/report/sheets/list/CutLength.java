@@ -10,12 +10,15 @@ import org.tugtest.route.NoRoute;
 import org.tugtest.route.Route;
 import org.tugtest.table.LengthToleranceTable;
 
-/** What the wires of a harness are cut to. */
+/** What the wires of a harness are cut to, or how long they are that are laid in place. */
 final class CutLength {
   /** What the tolerance columns rest on. */
   static final String TOLERANCE =
       "Shorter is not allowed; longer by the figure after + (IPC/WHMA-A-620 table 11-1, draft B for"
           + " industry review).";
+
+  /** What stands for the cut length of a wire that has none. */
+  static final String LAID = "laid in place";
 
   private final Facts facts;
 
@@ -23,18 +26,28 @@ final class CutLength {
     this.facts = facts;
   }
 
-  /** The length in mm: as planned, else as its route is cut, else as built; null: not known. */
+  /**
+   * The length in mm: as planned, else as its route is cut, or as its route needs for a wire laid
+   * in place, else as built; null: not known.
+   */
   @Nullable Double mm(Wire wire) {
-    if (wire.cutMm() != null) {
+    if (planned(wire)) {
       return wire.cutMm();
     }
     Optional<Route> route = route(wire);
-    return route.isPresent() ? Double.valueOf(route.get().cutMm()) : wire.builtMm();
+    return route.isPresent() ? Double.valueOf(route.get().plannedMm(wire)) : wire.builtMm();
+  }
+
+  private static boolean planned(Wire wire) {
+    return wire.cutMm() != null && !wire.laidInPlace();
   }
 
   /** Where the length comes from, in a word; empty when there is none. */
   String origin(Wire wire) {
-    if (wire.cutMm() != null) {
+    if (wire.laidInPlace()) {
+      return LAID;
+    }
+    if (planned(wire)) {
       return "planned";
     }
     return route(wire).isPresent() ? "routed" : wire.builtMm() != null ? "as built" : "";
@@ -59,6 +72,13 @@ final class CutLength {
   /** The length as a cell, or why it is not known. */
   Cell cell(Wire wire) {
     return Cell.number(mm(wire), 0, why(wire));
+  }
+
+  /** The nodes it passes, or why they are not known. */
+  Cell way(Wire wire) {
+    return route(wire)
+        .map(route -> Cell.text(String.join(" – ", route.nodes())))
+        .orElseGet(() -> Cell.unknown(why(wire)));
   }
 
   /** Why there is no length. */

@@ -38,13 +38,31 @@ public final class CutList implements DocumentMaker {
           Column.text("group", "Group"),
           Column.text("cut_from", "Length is"),
           Column.text("evidence", "Evidence").inCsv());
+  private static final List<Column> LAID =
+      List.of(
+          Column.text("part", "Part"),
+          Column.number("routed_mm", "Routed", "mm"),
+          Column.number("plus_mm", "Longer by up to", "mm"),
+          Column.text("wire", "Wire"),
+          Column.text("label", "Label"),
+          Column.text("colour", "Colour"),
+          Column.text("size", "Size"),
+          Column.text("from", "From"),
+          Column.number("from_strip_mm", "Strip", "mm"),
+          Column.text("way", "Along"),
+          Column.text("to", "To"),
+          Column.number("to_strip_mm", "Strip", "mm"),
+          Column.text("group", "Group"),
+          Column.text("laid", "Laid, mm").onPaper(),
+          Column.text("evidence", "Evidence").inCsv());
   private static final List<Column> CABLES =
       List.of(
           Column.text("cable", "Cable"),
           Column.number("cut_mm", "Cut", "mm"),
           Column.number("plus_mm", "Longer by up to", "mm"),
           Column.text("wires", "Its wires"),
-          Column.text("colours", "Colours"));
+          Column.text("colours", "Colours"),
+          Column.text("cut_from", "Length is"));
   private static final List<Column> SUMS =
       List.of(
           Column.text("part", "Part"),
@@ -78,13 +96,16 @@ public final class CutList implements DocumentMaker {
 
     Sheet sheet(Scope scope, CutPlan plan) {
       List<List<Cell>> wires = new ArrayList<>();
+      List<List<Cell>> laid = new ArrayList<>();
       List<List<Cell>> cables = new ArrayList<>();
       for (CutPlan.Piece piece : plan.pieces()) {
         Group cable = piece.cable();
-        if (cable == null) {
-          wires.add(wire(piece));
-        } else {
+        if (cable != null) {
           cables.add(cable(piece, cable));
+        } else if (piece.inPlace()) {
+          laid.add(laid(piece));
+        } else {
+          wires.add(wire(piece));
         }
       }
       List<String> donors = plan.donors().stream().map(Wire::id).toList();
@@ -103,6 +124,15 @@ public final class CutList implements DocumentMaker {
                       + " them together.")
               .landscape()
               .add(Table.of(WIRES, wires, "No single wire is cut.").withTicks());
+      if (!laid.isEmpty()) {
+        sheet.add(
+            Table.of(LAID, laid, "")
+                .captioned(
+                    "Laid in place: run from the reel along its way before any covering goes on,"
+                        + " and cut there")
+                .inCsv("laid")
+                .withTicks());
+      }
       if (!cables.isEmpty()) {
         sheet.add(Table.of(CABLES, cables, "").captioned("Cables").inCsv("cables").withTicks());
       }
@@ -135,6 +165,28 @@ public final class CutList implements DocumentMaker {
           cells.evidence(wire));
     }
 
+    private List<Cell> laid(CutPlan.Piece piece) {
+      Wire wire = piece.wires().get(0);
+      WireEnd from = new WireEnd(wire, true);
+      WireEnd to = new WireEnd(wire, false);
+      return List.of(
+          piece.part().isEmpty() ? Cell.unknown("no part given") : Cell.text(piece.part()),
+          lengths.cell(wire),
+          Cell.number(lengths.plusMm(wire), 0, "no length"),
+          cells.id(wire).over(""),
+          Cell.text(wire.labelText()),
+          cells.colour(wire),
+          cells.size(wire),
+          ends.place(from).over(""),
+          ends.strip(from),
+          lengths.way(wire),
+          ends.place(to).over(""),
+          ends.strip(to),
+          cells.group(wire),
+          Cell.EMPTY,
+          cells.evidence(wire));
+    }
+
     private List<Cell> cable(CutPlan.Piece piece, Group cable) {
       Double mm = piece.mm();
       List<String> colours =
@@ -147,7 +199,8 @@ public final class CutList implements DocumentMaker {
           Cell.number(mm, 0, "no wire of it has a length"),
           mm == null ? Cell.EMPTY : Cell.number(LengthToleranceTable.plusMm(mm).value(), 0),
           Cell.text(String.join(", ", ids)),
-          Cell.text(String.join(", ", colours)));
+          Cell.text(String.join(", ", colours)),
+          Cell.text(piece.inPlace() ? CutLength.LAID : ""));
     }
 
     private static List<List<Cell>> sums(CutPlan plan) {

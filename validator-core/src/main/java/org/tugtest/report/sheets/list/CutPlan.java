@@ -35,10 +35,12 @@ record CutPlan(List<Piece> pieces, List<Wire> donors) {
    *
    * @param part part or size of the wire, id of the cable; empty when nothing says
    * @param mm null: not known
+   * @param inPlace whether it is laid in place and cut there; a cable is when one of its wires is
    * @param cable null for a single wire
    * @param wires the wire, or those of the cable
    */
-  record Piece(String part, @Nullable Double mm, @Nullable Group cable, List<Wire> wires) {}
+  record Piece(
+      String part, @Nullable Double mm, boolean inPlace, @Nullable Group cable, List<Wire> wires) {}
 
   /** How much there is of one part; {@code withoutLength} pieces are not in the metres. */
   record Sum(int count, double metres, int withoutLength) {
@@ -68,7 +70,8 @@ record CutPlan(List<Piece> pieces, List<Wire> donors) {
       if (lengths.fromDonor(wire)) {
         donors.add(wire);
       } else if (!done.contains(wire.id())) {
-        pieces.add(new Piece(cells.kind(wire), lengths.mm(wire), null, List.of(wire)));
+        pieces.add(
+            new Piece(cells.kind(wire), lengths.mm(wire), wire.laidInPlace(), null, List.of(wire)));
       }
     }
     pieces.sort(ORDER);
@@ -93,7 +96,13 @@ record CutPlan(List<Piece> pieces, List<Wire> donors) {
     }
     return wires.isEmpty()
         ? Optional.empty()
-        : Optional.of(new Piece(group.id(), longest, group, List.copyOf(wires)));
+        : Optional.of(
+            new Piece(
+                group.id(),
+                longest,
+                wires.stream().anyMatch(Wire::laidInPlace),
+                group,
+                List.copyOf(wires)));
   }
 
   /**

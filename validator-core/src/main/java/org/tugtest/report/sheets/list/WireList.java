@@ -2,6 +2,7 @@ package org.tugtest.report.sheets.list;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.tugtest.facts.Facts;
 import org.tugtest.model.Wire;
 import org.tugtest.network.WireEnd;
@@ -65,7 +66,7 @@ public final class WireList implements DocumentMaker {
                 .purpose("Every wire with both ends, its length and what sits on it.")
                 .note(
                     "Cut is the length to cut to; it is routed where the files plan none. A wire"
-                        + " that is laid in place is as long as Routed says. "
+                        + " that is laid in place is cut there, and as long as Routed says. "
                         + CutLength.TOLERANCE)
                 .landscape()
                 .add(
@@ -104,10 +105,12 @@ public final class WireList implements DocumentMaker {
       row.add(cells.group(wire));
       row.add(cells.circuit(wire));
       row.add(Cell.text(ends.net(from)));
-      row.add(lengths.cell(wire).over(plus == null ? "" : "+" + Quoted.number(plus)));
+      String band = plus == null ? "" : "+" + Quoted.number(plus);
+      boolean laid = wire.laidInPlace();
+      row.add(laid ? Cell.text(CutLength.LAID) : lengths.cell(wire).over(band));
       row.add(Cell.text(lengths.origin(wire)));
       Double routed = lengths.routedMm(wire);
-      row.add(routed == null ? Cell.EMPTY : Cell.number(routed, 0));
+      row.add(laid ? lengths.cell(wire).over(band) : routed(routed));
       row.add(Cell.number(plus, 0, "no length"));
       row.add(wire.builtMm() == null ? Cell.EMPTY : Cell.number(wire.builtMm(), 0));
       fitted(row, from);
@@ -117,6 +120,10 @@ public final class WireList implements DocumentMaker {
       row.add(cells.decision(wire));
       row.add(Cell.text(wire.reason()));
       return row;
+    }
+
+    private static Cell routed(@Nullable Double mm) {
+      return mm == null ? Cell.EMPTY : Cell.number(mm, 0);
     }
 
     private void place(List<Cell> row, WireEnd end) {

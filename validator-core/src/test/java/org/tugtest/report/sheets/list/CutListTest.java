@@ -88,4 +88,63 @@ class CutListTest {
     assertThat(sum.get("metres")).isEqualTo("0.2");
     assertThat(sum.get("without_length")).isEqualTo("1");
   }
+
+  private static final String LAID =
+      """
+      {"format": 1, "sketch": true,
+       "layout": {"segments": {"s1": {"from": "a", "to": "m", "lengthMm": 1300},
+                               "s2": {"from": "m", "to": "b", "lengthMm": 801,
+                                      "coverings": ["braid"]}}},
+       "parts": {"coverings": {"braid": {"kind": "braided-sleeve", "innerMm": 9}}},
+       "devices": {"A": {"at": "a"}, "B": {"at": "b"}},
+       "groups": {"G1": {"kind": "cable", "wires": ["W3", "W4"]}},
+       "wires": {"W1": {"from": "A:1", "to": "B:1", "areaMm2": 25, "laidInPlace": true},
+                 "W2": {"from": "A:2", "to": "B:2", "areaMm2": 1},
+                 "W3": {"from": "A:3", "to": "B:3", "areaMm2": 1, "laidInPlace": true},
+                 "W4": {"from": "A:4", "to": "B:4", "areaMm2": 1},
+                 "W5": {"from": "A:5", "to": "C:5", "areaMm2": 1, "laidInPlace": true}}}
+      """;
+
+  /** Worked by hand: 1300 + 801 + twice 60 breakout, 30 spare and 6 strip = 2293; 100 mm longer. */
+  @Test
+  void whatIsLaidInPlaceHasNoCutLength() {
+    Made made = Made.of(new CutList(), LAID);
+    assertThat(made.column("cut-list.csv", "wire")).containsExactly("W2");
+    assertThat(made.column("cut-list.csv", "cut_mm")).containsExactly("2295");
+    assertThat(made.column("cut-list-laid.csv", "wire")).containsExactly("W5", "W1");
+    CSVRecord laid = made.row("cut-list-laid.csv", "25 mm²");
+    assertThat(laid.get("routed_mm")).isEqualTo("2293");
+    assertThat(laid.get("plus_mm")).isEqualTo("100");
+    assertThat(laid.get("way")).isEqualTo("a – m – b");
+    assertThat(made.column("cut-list-laid.csv", "routed_mm").get(0)).startsWith("not known: ");
+    CSVRecord cable = made.row("cut-list-cables.csv", "G1");
+    assertThat(cable.get("cut_from")).isEqualTo("laid in place");
+    assertThat(made.row("cut-list-sums.csv", "25 mm²").get("metres")).isEqualTo("2.293");
+  }
+
+  @Test
+  void theWireListShowsTheRoutedLengthWithItsBand() {
+    Made made = Made.of(new WireList(), LAID);
+    CSVRecord laid = made.row("wire-list.csv", "W1");
+    assertThat(laid.get("cut_mm")).isEqualTo("laid in place");
+    assertThat(laid.get("cut_from")).isEqualTo("laid in place");
+    assertThat(laid.get("routed_mm")).isEqualTo("2293");
+    assertThat(laid.get("plus_mm")).isEqualTo("100");
+    assertThat(made.row("wire-list.csv", "W2").get("routed_mm")).isEqualTo("2293");
+    assertThat(made.row("wire-list.csv", "W5").get("routed_mm")).startsWith("not known: ");
+  }
+
+  @Test
+  void itIsLaidAfterTheCuttingAndBeforeAnyCovering() {
+    Made made = Made.of(new BuildOrder(), LAID);
+    assertThat(made.column("build-order.csv", "stage"))
+        .containsSubsequence("Cut", "Laid in place", "Closed coverings", "Seals and terminals");
+    int step = made.column("build-order.csv", "on").indexOf("W1, A:1 to B:1");
+    assertThat(made.column("build-order.csv", "do").get(step))
+        .isEqualTo("run it along a – m – b, mark it at both ends, cut it there");
+    assertThat(made.column("build-order.csv", "with").get(step))
+        .isEqualTo("25 mm², 2293 mm, or up to 100 mm longer");
+    assertThat(made.column("build-order.csv", "do"))
+        .contains("cut 1 by the cut list and mark each at both ends");
+  }
 }
