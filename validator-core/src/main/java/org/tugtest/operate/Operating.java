@@ -58,16 +58,14 @@ public final class Operating {
       order.add(null);
     }
     for (State state : order) {
-      Intent intent = new Intent(harness, state);
       String from = state == null ? null : state.from();
       OperatingPoint before = from == null ? null : solved.get(from);
       List<Integer> pulled = before == null ? null : before.solution().allPulled();
       OperatingPoint point;
       if (loop == null || (state != null && state.brief())) {
-        Drawn drawn = new Drawn(harness, network, resistances, air, intent, Drawn.Draws.WHILE_ON);
-        Solution solution = Solver.solve(drawn.circuit(), pulled, grids);
-        point = new OperatingPoint(state, network, intent, drawn.figures(), solution, air, null);
+        point = entered(harness, network, resistances, air, state, pulled, grids);
       } else {
+        Intent intent = new Intent(harness, state);
         HeatLoop.Outcome end = loop.settle(intent, pulled);
         point =
             new OperatingPoint(
@@ -87,6 +85,27 @@ public final class Operating {
       points.putAll(solved);
     }
     return new Operating(resistances, points);
+  }
+
+  /**
+   * One state with wires as warm as the air.
+   *
+   * @param state null: the harness as drawn
+   * @param pulled numbers of the coils that were pulled in the state before; null: none was
+   * @param grids of this network
+   */
+  public static OperatingPoint entered(
+      Harness harness,
+      Network network,
+      WorkingResistances resistances,
+      ConductorTemperature air,
+      @Nullable State state,
+      @Nullable List<Integer> pulled,
+      Grids grids) {
+    Intent intent = new Intent(harness, state);
+    Drawn drawn = new Drawn(harness, network, resistances, air, intent, Drawn.Draws.WHILE_ON);
+    Solution solution = Solver.solve(drawn.circuit(), pulled, grids);
+    return new OperatingPoint(state, network, intent, drawn.figures(), solution, air, null);
   }
 
   /** Every operating point. */

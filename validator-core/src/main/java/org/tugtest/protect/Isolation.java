@@ -36,6 +36,7 @@ public final class Isolation {
   private final ClosedTogether together;
   private final Set<Edge> shorted;
   private final List<Edge.OfElement> isolators = new ArrayList<>();
+  private final Map<String, List<Element.Contact>> isolatorsOf = new HashMap<>();
   private final Map<String, Set<String>> openPositions = new HashMap<>();
   private final Positions positions;
   private final Set<String> deadCoils = new TreeSet<>();
@@ -53,6 +54,7 @@ public final class Isolation {
     }
     for (Edge.OfElement isolator : isolators) {
       Element.Contact contact = (Element.Contact) isolator.element();
+      isolatorsOf.computeIfAbsent(isolator.device(), none -> new ArrayList<>(1)).add(contact);
       Device device = harness.devices().get(isolator.device());
       DeviceType type = device == null ? null : harness.typeOf(device);
       if (contact.coil() == null && type != null) {
@@ -110,9 +112,7 @@ public final class Isolation {
       if (!contact.restClosed() && deadCoils.contains(inside.device() + "." + contact.coil())) {
         return false;
       }
-      return isolators.stream()
-          .filter(isolator -> isolator.device().equals(inside.device()))
-          .map(isolator -> (Element.Contact) isolator.element())
+      return isolatorsOf.getOrDefault(inside.device(), List.of()).stream()
           .noneMatch(
               isolator ->
                   contact.coil().equals(isolator.coil())

@@ -2,19 +2,15 @@ package org.tugtest.rule.protection;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
-import org.jspecify.annotations.Nullable;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Basis;
 import org.tugtest.model.Device;
 import org.tugtest.model.DeviceType;
 import org.tugtest.model.Element;
-import org.tugtest.model.Harness;
 import org.tugtest.model.Ref;
 import org.tugtest.model.State;
 import org.tugtest.network.Edge;
@@ -24,6 +20,7 @@ import org.tugtest.network.Reach;
 import org.tugtest.operate.AmbientTemperature;
 import org.tugtest.operate.Operating;
 import org.tugtest.operate.OperatingPoint;
+import org.tugtest.solve.Grids;
 
 /**
  * What keeps running when the isolators open while a generator turns: every state with a running
@@ -33,6 +30,8 @@ final class RunOn {
   private static final double SOME_AMPS = 1e-6;
   private static final String OFF = "off";
   private final Facts facts;
+  private final AmbientTemperature air;
+  private final Grids grids = new Grids();
   private final Map<Edge.OfElement, Still> found = new LinkedHashMap<>();
   private final List<String> unsettled = new ArrayList<>();
 
@@ -47,6 +46,7 @@ final class RunOn {
 
   RunOn(Facts facts) {
     this.facts = facts;
+    this.air = new AmbientTemperature(facts.harness(), facts.wiring(), facts.network());
     for (State state : facts.harness().states().values()) {
       if (!state.running().isEmpty() && !state.brief()) {
         judge(state);
@@ -66,24 +66,21 @@ final class RunOn {
 
   private void judge(State state) {
     String id = state.id() + ", isolator open";
-    Map<String, State> states = before(state);
     State opened =
         new State(id, opened(state), state.on(), state.running(), state.volts(), state.id(), false);
-    if (opened.set().equals(state.set())) {
+    OperatingPoint turning = facts.operating().in(state.id()).orElse(null);
+    if (turning == null || opened.set().equals(state.set())) {
       return;
     }
-    states.put(id, opened);
-    Harness harness = facts.harness().withStates(states);
-    Operating operating =
-        Operating.of(
-            harness,
+    OperatingPoint point =
+        Operating.entered(
+            facts.harness(),
             facts.network(),
             facts.operating().resistances(),
-            new AmbientTemperature(harness, facts.wiring(), facts.network()));
-    OperatingPoint point = operating.in(id).orElse(null);
-    if (point == null) {
-      return;
-    }
+            air,
+            opened,
+            turning.solution().allPulled(),
+            grids);
     if (!point.troubles().isEmpty()) {
       unsettled.add(state.id());
     }
@@ -130,18 +127,6 @@ final class RunOn {
     }
     double amps = point.amps(edge);
     return (from.equals(edge.a()) ? amps : -amps) > SOME_AMPS;
-  }
-
-  /** A state and those it is entered from. */
-  private Map<String, State> before(State state) {
-    Map<String, State> chain = new TreeMap<>();
-    @Nullable State at = state;
-    Set<String> seen = new LinkedHashSet<>();
-    while (at != null && seen.add(at.id())) {
-      chain.put(at.id(), at);
-      at = at.from() == null ? null : facts.harness().states().get(at.from());
-    }
-    return chain;
   }
 
   /** What a state sets, with every isolator contact open. */
