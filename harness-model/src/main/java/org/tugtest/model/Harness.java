@@ -77,15 +77,23 @@ public record Harness(
 
   /** The same harness with these wires in place of its own. */
   public Harness withWires(Map<String, Wire> others) {
-    return with(others, states);
+    return with(connectors, others, states);
+  }
+
+  /** The same harness with these connectors in place of its own. */
+  public Harness withConnectors(Map<String, Connector> others) {
+    return with(others, wires, states);
   }
 
   /** The same harness with these states in place of its own. */
   public Harness withStates(Map<String, State> others) {
-    return with(wires, others);
+    return with(connectors, wires, others);
   }
 
-  private Harness with(Map<String, Wire> itsWires, Map<String, State> itsStates) {
+  private Harness with(
+      Map<String, Connector> itsConnectors,
+      Map<String, Wire> itsWires,
+      Map<String, State> itsStates) {
     return new Harness(
         root,
         files,
@@ -97,7 +105,7 @@ public record Harness(
         parts,
         devices,
         fitted,
-        connectors,
+        itsConnectors,
         splices,
         itsWires,
         groups,

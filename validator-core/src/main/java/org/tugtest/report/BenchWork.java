@@ -17,7 +17,11 @@ import org.tugtest.compare.Comparison;
 public record BenchWork(boolean putsBack, Rework rework, Retest retest) {
   /** The work between two revisions; near linear in their size. */
   static BenchWork of(Comparison comparison) {
-    Matching matching = Matching.of(comparison.matches());
+    return of(comparison, Matching.of(comparison.matches()));
+  }
+
+  /** The same when it is known what becomes of what. */
+  public static BenchWork of(Comparison comparison, Matching matching) {
     var before = comparison.before().facts();
     var after = comparison.after().facts();
     return new BenchWork(

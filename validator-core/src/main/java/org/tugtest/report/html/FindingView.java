@@ -18,6 +18,7 @@ import org.tugtest.report.html.text.Few;
  * @param code its places with the lines around, the first being where a person would edit
  * @param more places left out
  * @param follow findings that follow from it
+ * @param steps the sheet that says how its remedy is done, from the page; empty: none
  */
 record FindingView(
     int number,
@@ -28,7 +29,8 @@ record FindingView(
     String follows,
     List<CodeView> code,
     int more,
-    Few<FindingView> follow) {
+    Few<FindingView> follow,
+    String steps) {
   private static final int MOST_LINES = 24;
 
   /** Its subjects, as far as a page takes them. */

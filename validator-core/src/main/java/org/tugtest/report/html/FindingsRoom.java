@@ -18,6 +18,7 @@ import org.tugtest.finding.Subject;
 import org.tugtest.model.Waiver;
 import org.tugtest.report.FindingGroup;
 import org.tugtest.report.HarnessReport;
+import org.tugtest.report.Merges;
 import org.tugtest.report.Report;
 import org.tugtest.report.html.text.Few;
 import org.tugtest.text.NaturalOrder;
@@ -95,12 +96,14 @@ record FindingsRoom(
     private final Report report;
     private final HarnessReport harness;
     private final Looms looms;
+    private final Map<Subject, String> sheets;
     private int number;
 
     Builder(Report report, HarnessReport harness) {
       this.report = report;
       this.harness = harness;
       this.looms = new Looms(harness.facts().harness());
+      this.sheets = SheetLinks.merges(report, harness);
     }
 
     FindingsRoom build() {
@@ -152,7 +155,14 @@ record FindingsRoom(
           follows,
           CodeView.of(places.shown(), this::text, report::shown),
           places.more(),
-          follow);
+          follow,
+          waiver == null ? steps(finding) : "");
+    }
+
+    /** Only what is found by one rule has a sheet of its own. */
+    private String steps(Finding finding) {
+      String sheet = sheets.get(finding.firstSubject());
+      return sheet == null || !finding.rule().equals(Merges.RULE) ? "" : sheet;
     }
 
     private @Nullable SourceText text(Place place) {

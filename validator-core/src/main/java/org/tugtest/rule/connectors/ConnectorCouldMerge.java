@@ -2,14 +2,9 @@ package org.tugtest.rule.connectors;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import org.jspecify.annotations.Nullable;
+import java.util.Optional;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Basis;
 import org.tugtest.finding.Finding;
@@ -21,13 +16,9 @@ import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
 import org.tugtest.rule.RuleInfo;
 import org.tugtest.rule.Settings;
-import org.tugtest.text.NaturalOrder;
 
 /** All contacts of a pair fit into free cavities of another that stands beside it. */
 public final class ConnectorCouldMerge implements Rule {
-  /** Neighbours that are planned for one pair; those that would be left fullest come first. */
-  private static final int TRIED = 12;
-
   private static final RuleInfo INFO =
       RuleInfo.of("connector-could-merge", Heading.CONNECTORS, Level.NOTE)
           .summary("the contacts of a connector fit into free cavities of its neighbour")
@@ -94,199 +85,97 @@ public final class ConnectorCouldMerge implements Rule {
 
   @Override
   public void judge(Facts facts, Settings settings, Ledger ledger) {
-    Map<String, List<Joint>> beside = new LinkedHashMap<>();
-    for (MatedPair pair : MatedPair.all(facts.harness(), facts.wiring().mating())) {
-      String other = pair.otherConnector().orElse(null);
-      if (other == null) {
-        continue;
-      }
-      Joint.Looked looked = Joint.at(facts, pair, other);
-      Joint joint = looked.joint().orElse(null);
-      if (joint == null) {
-        ledger.notJudged(pair.first(), looked.why());
-      } else if (!facts.unread().isEmpty()) {
-        ledger.notJudged(pair.first(), Facts.FILE_UNREAD);
-      } else if (!ledger.switchedOff(pair.first())) {
-        beside.computeIfAbsent(joint.stands(), key -> new ArrayList<>()).add(joint);
-      }
-    }
-    Neighbours neighbours = new Neighbours(facts);
-    beside.values().forEach(joints -> neighbours.judge(joints, ledger));
-  }
-
-  /**
-   * A way to merge one pair into another.
-   *
-   * @param target the other as it was found
-   * @param large the same, turned so that near meets near
-   * @param left how many free contacts it leaves
-   */
-  private record Proposal(Joint small, Joint target, Joint large, MergePlan plan, int left) {
-    static final Comparator<Proposal> BEST =
-        Comparator.<Proposal>comparingInt(one -> one.plan().beside().size())
-            .thenComparingInt(Proposal::left)
-            .thenComparing(one -> one.target().id(), NaturalOrder.NATURAL);
-  }
-
-  /** Pairs that stand at the same nodes. */
-  private static final class Neighbours {
-    private final Facts facts;
-    private final Roles roles;
-    private final ContactMove fit;
-    private final Map<String, Set<Joint.Contact>> promised = new HashMap<>();
-    private final Set<String> gone = new HashSet<>();
-
-    Neighbours(Facts facts) {
-      this.facts = facts;
-      this.roles = new Roles(facts);
-      this.fit = new ContactMove(facts);
-    }
-
-    /** The pair with the fewest contacts moves first; one that takes contacts in stays. */
-    void judge(List<Joint> joints, Ledger ledger) {
-      List<Joint> movers = new ArrayList<>(joints);
-      movers.sort(
-          Comparator.<Joint>comparingInt(joint -> joint.used().size())
-              .thenComparing(joint -> joint.near().housing().cavityNames().size())
-              .thenComparing(Joint::id, NaturalOrder.NATURAL.reversed()));
-      for (Joint mover : movers) {
-        boolean stays = mover.used().isEmpty() || promised.containsKey(mover.id());
-        Proposal best = stays ? null : best(mover, joints);
-        if (best == null) {
-          ledger.fine();
+    Merging merging = new Merging(facts);
+    Map<String, List<Joint>> beside =
+        Merging.beside(
+            facts,
+            (pair, looked) -> {
+              if (looked.joint().isEmpty()) {
+                ledger.notJudged(pair.first(), looked.why());
+              } else if (!facts.unread().isEmpty()) {
+                ledger.notJudged(pair.first(), Facts.FILE_UNREAD);
+              } else {
+                return !ledger.switchedOff(pair.first());
+              }
+              return false;
+            });
+    for (List<Joint> joints : beside.values()) {
+      for (Optional<Merging.Proposal> found : merging.of(joints)) {
+        if (found.isPresent()) {
+          ledger.finding(finding(facts, found.get()));
         } else {
-          gone.add(mover.id());
-          Set<Joint.Contact> taken =
-              promised.computeIfAbsent(best.target().id(), key -> new HashSet<>());
-          boolean turned = !best.large().id().equals(best.target().id());
-          for (MergePlan.Move move : best.plan().moves()) {
-            taken.add(turned ? move.to().turned() : move.to());
-          }
-          ledger.finding(finding(best));
+          ledger.fine();
         }
       }
     }
+  }
 
-    private int left(Joint joint) {
-      return joint.free().size() - promised.getOrDefault(joint.id(), Set.of()).size();
+  private static Finding.Draft finding(Facts facts, Merging.Proposal proposal) {
+    Joint small = proposal.small();
+    Joint large = proposal.large();
+    int moves = proposal.plan().moves().size();
+    int cavities =
+        small.near().housing().cavityNames().size() + small.far().housing().cavityNames().size();
+    Finding.Draft draft =
+        Finding.on(small.near().subject(), small.far().subject())
+            .and(large.near().subject())
+            .and(large.far().subject())
+            .message(
+                (moves == 1 ? "the contact of " : "the " + moves + " contacts of ")
+                    + small.text()
+                    + (moves == 1 ? " fits" : " fit")
+                    + " into free cavities of "
+                    + large.text()
+                    + "; that saves 2 connectors with "
+                    + cavities
+                    + " cavities"
+                    + grams(small))
+            .remedy(
+                "move the contacts as listed, on both halves in one go, unless the two must be"
+                    + " unplugged one without the other")
+            .basis(Basis.COMMON_PRACTICE);
+    for (MergePlan.Move move : proposal.plan().moves()) {
+      draft.detail(line(facts, small, large, move));
     }
+    proposal.plan().beside().forEach(draft::detail);
+    return draft.detail(
+        large.text()
+            + " would keep "
+            + proposal.left()
+            + " of "
+            + (large.used().size() + large.free().size())
+            + " contacts free");
+  }
 
-    private @Nullable Proposal best(Joint mover, List<Joint> joints) {
-      List<Joint> targets = new ArrayList<>();
-      for (Joint joint : joints) {
-        boolean stays = !joint.id().equals(mover.id()) && !gone.contains(joint.id());
-        if (stays && !joint.used().isEmpty() && left(joint) >= mover.used().size()) {
-          targets.add(joint);
-        }
-      }
-      targets.sort(
-          Comparator.comparingInt(this::left).thenComparing(Joint::id, NaturalOrder.NATURAL));
-      Proposal best = null;
-      for (Joint target : targets.subList(0, Math.min(TRIED, targets.size()))) {
-        for (Joint large : facing(mover, target)) {
-          best = better(best, mover, target, large);
-        }
-      }
-      return best;
-    }
+  private static String line(Facts facts, Joint small, Joint large, MergePlan.Move move) {
+    Point near = small.near().at(move.from().near());
+    Point far = small.far().at(move.from().far());
+    return near.text()
+        + " -> "
+        + large.near().at(move.to().near()).text()
+        + ", "
+        + far.text()
+        + " -> "
+        + large.far().at(move.to().far()).text()
+        + " ("
+        + wires(facts, near, far)
+        + ")";
+  }
 
-    /** The other pair, turned so that looms and nodes agree; where both ways do, sides decide. */
-    private static List<Joint> facing(Joint mover, Joint target) {
-      List<Joint> agreeing = new ArrayList<>();
-      List<Joint> sameSide = new ArrayList<>();
-      for (Joint large : List.of(target, target.turned())) {
-        if (large.near().stand().equals(mover.near().stand())) {
-          agreeing.add(large);
-          if (large.near().housing().side() == mover.near().housing().side()) {
-            sameSide.add(large);
-          }
-        }
-      }
-      return sameSide.isEmpty() ? agreeing : sameSide;
-    }
+  private static String wires(Facts facts, Point near, Point far) {
+    List<WireEnd> both = new ArrayList<>(facts.wiring().endsAt(near));
+    both.addAll(facts.wiring().endsAt(far));
+    return Cavities.wires(both);
+  }
 
-    private @Nullable Proposal better(
-        @Nullable Proposal best, Joint mover, Joint target, Joint large) {
-      Set<Joint.Contact> taken = new HashSet<>();
-      for (Joint.Contact one : promised.getOrDefault(target.id(), Set.of())) {
-        taken.add(one);
-        taken.add(one.turned());
-      }
-      MergePlan plan = MergePlan.of(roles, fit, mover, large, taken).orElse(null);
-      if (plan == null) {
-        return best;
-      }
-      Proposal found = new Proposal(mover, target, large, plan, left(target) - mover.used().size());
-      return best == null || Proposal.BEST.compare(found, best) < 0 ? found : best;
+  private static String grams(Joint small) {
+    Double near = small.near().housing().grams();
+    Double far = small.far().housing().grams();
+    if (near == null && far == null) {
+      return "";
     }
-
-    private Finding.Draft finding(Proposal proposal) {
-      Joint small = proposal.small();
-      Joint large = proposal.large();
-      int moves = proposal.plan().moves().size();
-      int cavities =
-          small.near().housing().cavityNames().size() + small.far().housing().cavityNames().size();
-      Finding.Draft draft =
-          Finding.on(small.near().subject(), small.far().subject())
-              .and(large.near().subject())
-              .and(large.far().subject())
-              .message(
-                  (moves == 1 ? "the contact of " : "the " + moves + " contacts of ")
-                      + small.text()
-                      + (moves == 1 ? " fits" : " fit")
-                      + " into free cavities of "
-                      + large.text()
-                      + "; that saves 2 connectors with "
-                      + cavities
-                      + " cavities"
-                      + grams(small))
-              .remedy(
-                  "move the contacts as listed, on both halves in one go, unless the two must be"
-                      + " unplugged one without the other")
-              .basis(Basis.COMMON_PRACTICE);
-      for (MergePlan.Move move : proposal.plan().moves()) {
-        draft.detail(line(small, large, move));
-      }
-      proposal.plan().beside().forEach(draft::detail);
-      return draft.detail(
-          large.text()
-              + " would keep "
-              + proposal.left()
-              + " of "
-              + (large.used().size() + large.free().size())
-              + " contacts free");
-    }
-
-    private String line(Joint small, Joint large, MergePlan.Move move) {
-      Point near = small.near().at(move.from().near());
-      Point far = small.far().at(move.from().far());
-      return near.text()
-          + " -> "
-          + large.near().at(move.to().near()).text()
-          + ", "
-          + far.text()
-          + " -> "
-          + large.far().at(move.to().far()).text()
-          + " ("
-          + wires(near, far)
-          + ")";
-    }
-
-    private String wires(Point near, Point far) {
-      List<WireEnd> both = new ArrayList<>(facts.wiring().endsAt(near));
-      both.addAll(facts.wiring().endsAt(far));
-      return Cavities.wires(both);
-    }
-
-    private static String grams(Joint small) {
-      Double near = small.near().housing().grams();
-      Double far = small.far().housing().grams();
-      if (near == null && far == null) {
-        return "";
-      }
-      double sum = (near == null ? 0 : near) + (far == null ? 0 : far);
-      String figure = BigDecimal.valueOf(sum).stripTrailingZeros().toPlainString();
-      return " and " + (near == null || far == null ? "at least " : "") + figure + " g";
-    }
+    double sum = (near == null ? 0 : near) + (far == null ? 0 : far);
+    String figure = BigDecimal.valueOf(sum).stripTrailingZeros().toPlainString();
+    return " and " + (near == null || far == null ? "at least " : "") + figure + " g";
   }
 }

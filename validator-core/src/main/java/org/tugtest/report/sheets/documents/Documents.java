@@ -13,6 +13,7 @@ import org.tugtest.report.sheets.list.Pinouts;
 import org.tugtest.report.sheets.list.ShoppingList;
 import org.tugtest.report.sheets.list.SpliceList;
 import org.tugtest.report.sheets.list.WireList;
+import org.tugtest.report.sheets.rework.MergeSheets;
 import org.tugtest.report.sheets.ringout.RingOutSheets;
 import org.tugtest.report.sheets.track.TrackPage;
 
@@ -30,6 +31,7 @@ public final class Documents {
           new Pinouts(),
           new ShoppingList(),
           new CrossMates(),
+          new MergeSheets(),
           new RingOutSheets(),
           new TrackPage());
 

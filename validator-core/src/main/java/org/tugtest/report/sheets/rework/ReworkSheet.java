@@ -61,29 +61,34 @@ public final class ReworkSheet {
    * @param name of its files, without ending
    */
   static Sheet of(Comparison comparison, BenchWork work, String name) {
+    String title = work.putsBack() ? "Rework back to the plan" : "Rework";
+    Sheet.Builder sheet = Sheet.titled(Scope.WHOLE, name, title).purpose(purpose(comparison, work));
+    fill(sheet, comparison, work);
+    return sheet.build();
+  }
+
+  /** Fills a sheet with the steps and all that belongs to them. */
+  static void fill(Sheet.Builder sheet, Comparison comparison, BenchWork work) {
     Rework rework = work.rework();
     List<Sitting> sittings = Sitting.of(rework);
     List<String> marks = Marks.of(rework.steps());
     boolean again = marks.stream().anyMatch(mark -> mark.startsWith("used again"));
-    Sheet.Builder sheet =
-        Sheet.titled(Scope.WHOLE, name, work.putsBack() ? "Rework back to the plan" : "Rework")
-            .purpose(purpose(comparison, work))
-            .note("Isolate the battery. Photograph both faces of each plug before you touch it.")
-            .note(
-                "Push a terminal towards its lock before you release it; do not pull until both"
-                    + " locks are free.")
-            .note(counts(rework, sittings))
-            .note(again ? Marks.USED_AGAIN : "")
-            .signed()
-            .landscape()
-            .style(Assets.rooms() + Assets.read(ReworkSheet.class, "rework.css"));
+    sheet
+        .note("Isolate the battery. Photograph both faces of each plug before you touch it.")
+        .note(
+            "Push a terminal towards its lock before you release it; do not pull until both locks"
+                + " are free.")
+        .note(counts(rework, sittings))
+        .note(again ? Marks.USED_AGAIN : "")
+        .signed()
+        .landscape()
+        .style(Assets.rooms() + Assets.read(ReworkSheet.class, "rework.css"));
     caution(sheet, "May be an interlock", rework.cautions());
     caution(sheet, "Does not reach any more", tooShort(rework));
     caution(sheet, "Cannot be done or judged from the files", rework.open());
     steps(sheet, sittings, marks);
     faces(sheet, comparison, work.putsBack());
     again(sheet, work.retest());
-    return sheet.build();
   }
 
   private static String purpose(Comparison comparison, BenchWork work) {
