@@ -18,7 +18,7 @@ import org.tugtest.network.Joined;
  * one process as one netlist, side by side on the same ground.
  */
 public final class Spice {
-  private static final int MOST_SECONDS = 120;
+  private static final int MOST_SECONDS = 600;
   private final List<Solution> solutions = new ArrayList<>();
   private final StringBuilder netlist = new StringBuilder("* linear networks side by side\n");
   private int elements;

@@ -3,10 +3,12 @@ package org.tugtest.report.html;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.File;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,7 +16,6 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.logging.Level;
 import java.util.stream.Stream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
-import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.TimeoutException;
 import org.openqa.selenium.WebElement;
@@ -41,19 +42,25 @@ public final class Chromium implements AutoCloseable {
     this.driver = driver;
   }
 
-  /** Starts it with a fresh profile; skips the test when browser or driver are not installed. */
-  public static Chromium start(Path profile) {
-    Optional<Path> browser = onPath("chromium", "chromium-browser", "google-chrome");
-    Optional<Path> driver = onPath("chromedriver");
-    Assumptions.assumeTrue(
-        browser.isPresent() && driver.isPresent(),
-        "chromium and chromedriver are not both on the PATH: the pages were not tried in a"
-            + " browser");
+  static boolean isInstalled() {
+    return browser().isPresent() && chromedriver().isPresent();
+  }
+
+  private static Optional<Path> browser() {
+    return onPath("chromium", "chromium-browser", "google-chrome");
+  }
+
+  private static Optional<Path> chromedriver() {
+    return onPath("chromedriver");
+  }
+
+  /** Starts it with a fresh profile, which the driver takes away in the end. */
+  static Chromium start() {
     LoggingPreferences logs = new LoggingPreferences();
     logs.enable(LogType.BROWSER, Level.ALL);
     logs.enable(LogType.PERFORMANCE, Level.ALL);
     ChromeOptions options = new ChromeOptions();
-    options.setBinary(browser.get().toFile());
+    options.setBinary(browser().orElseThrow().toFile());
     options.setCapability(ChromeOptions.LOGGING_PREFS, logs);
     options.setPageLoadTimeout(SLOW_MACHINE);
     options.setScriptTimeout(SLOW_MACHINE);
@@ -67,11 +74,10 @@ public final class Chromium implements AutoCloseable {
         "--disable-sync",
         "--disable-dev-shm-usage",
         "--hide-scrollbars",
-        "--host-resolver-rules=MAP * ~NOTFOUND",
-        "--user-data-dir=" + profile.toAbsolutePath());
+        "--host-resolver-rules=MAP * ~NOTFOUND");
     ChromeDriverService service =
         new ChromeDriverService.Builder()
-            .usingDriverExecutable(driver.get().toFile())
+            .usingDriverExecutable(chromedriver().orElseThrow().toFile())
             .usingAnyFreePort()
             .withTimeout(SLOW_MACHINE)
             .build();
@@ -103,6 +109,13 @@ public final class Chromium implements AutoCloseable {
     driver.get("about:blank");
     command("Input.dispatchMouseEvent", Map.of("type", "mouseMoved", "x", 0, "y", 0));
     driver.get(file.toAbsolutePath().toUri() + fragment);
+  }
+
+  /** As most people begin: a wide window, light, scripts allowed. */
+  void desk() {
+    scripts(true);
+    size(1280, 900);
+    media("screen", "light");
   }
 
   /** The size of the window, in CSS pixels. */
@@ -221,8 +234,20 @@ public final class Chromium implements AutoCloseable {
         .toList();
   }
 
+  /** The texts of the page that stand out too little from what is behind them; empty: none. */
+  public String tooFaint() throws IOException {
+    return ask(Files.readString(Path.of("src/test/resources/org/tugtest/report/html/contrast.js")));
+  }
+
+  /** The page as it is printed, in light. */
+  public byte[] pdf() {
+    media("", "light");
+    Map<String, Object> printed = command("Page.printToPDF", Map.of("preferCSSPageSize", true));
+    return Base64.getDecoder().decode(printed.get("data").toString());
+  }
+
   /** Keeps a picture of the window. */
-  public void picture(Path file) throws java.io.IOException {
+  public void picture(Path file) throws IOException {
     Files.write(file, driver.getScreenshotAs(OutputType.BYTES));
   }
 

@@ -6,14 +6,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
@@ -29,6 +26,7 @@ import org.tugtest.read.ReadingsReader;
 import org.tugtest.report.MemorySink;
 import org.tugtest.report.Report;
 import org.tugtest.report.html.Chromium;
+import org.tugtest.report.html.OneChromium;
 import org.tugtest.report.html.SampleCar;
 import org.tugtest.report.sheets.DocumentFolder;
 import org.tugtest.rule.Judged;
@@ -40,7 +38,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** The ring-out sheet as people use it. Pictures are kept in {@code target/ring-out-pictures}. */
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@ExtendWith(OneChromium.class)
 class RingOutInBrowserTest {
   private static final Path PICTURES = Path.of("target", "ring-out-pictures");
 
@@ -63,19 +61,10 @@ class RingOutInBrowserTest {
       """;
 
   @TempDir Path folder;
-  private Chromium chromium;
+  private final Chromium chromium;
 
-  @BeforeAll
-  void start(@TempDir Path profile) throws IOException {
-    chromium = Chromium.start(profile);
-    Files.createDirectories(PICTURES);
-  }
-
-  @AfterAll
-  void stop() {
-    if (chromium != null) {
-      chromium.close();
-    }
+  RingOutInBrowserTest(Chromium chromium) {
+    this.chromium = chromium;
   }
 
   private static MemorySink written(Report report) throws IOException {
@@ -85,7 +74,7 @@ class RingOutInBrowserTest {
   }
 
   private void open(MemorySink sink, String page) throws IOException {
-    Path to = PICTURES.resolve(page.replace('/', '-'));
+    Path to = Files.createDirectories(PICTURES).resolve(page.replace('/', '-'));
     Files.write(to, sink.bytes(page));
     chromium.media("screen", "light");
     chromium.size(1280, 900);
@@ -278,8 +267,6 @@ class RingOutInBrowserTest {
   @Test
   void fitsATelephoneInLightAndInDarkAndPrints() throws IOException {
     MemorySink sink = written(SampleCar.whole());
-    String contrast =
-        Files.readString(Path.of("src/test/resources/org/tugtest/report/html/contrast.js"));
     for (String scheme : List.of("light", "dark")) {
       open(sink, "loom-night-lamps/ring-out.html");
       chromium.media("screen", scheme);
@@ -287,20 +274,13 @@ class RingOutInBrowserTest {
       all(".typed").get(1).sendKeys("joined");
       all(".typed").get(2).sendKeys("30");
       chromium.picture(PICTURES.resolve("wide-" + scheme + ".png"));
-      assertThat(chromium.ask(contrast)).as(scheme).isEmpty();
+      assertThat(chromium.tooFaint()).as(scheme).isEmpty();
       chromium.size(360, 740);
       assertThat(chromium.ask("return document.documentElement.scrollWidth")).isEqualTo("360");
       chromium.ask("document.querySelector('[data-row]').scrollIntoView()");
       chromium.picture(PICTURES.resolve("narrow-" + scheme + ".png"));
     }
-    chromium.media("", "light");
-    byte[] pdf =
-        Base64.getDecoder()
-            .decode(
-                chromium
-                    .command("Page.printToPDF", Map.of("preferCSSPageSize", true))
-                    .get("data")
-                    .toString());
+    byte[] pdf = chromium.pdf();
     Files.write(PICTURES.resolve("ring-out.pdf"), pdf);
   }
 

@@ -8,34 +8,25 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.tugtest.facts.Facts;
 import org.tugtest.report.Report;
 import org.tugtest.report.html.Chromium;
+import org.tugtest.report.html.OneChromium;
 import org.tugtest.report.html.SampleCar;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** The script that finds suspects, held against {@link Diagnosis}. */
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@ExtendWith(OneChromium.class)
 class SuspectsInBrowserTest {
   @TempDir Path folder;
-  private Chromium chromium;
+  private final Chromium chromium;
 
-  @BeforeAll
-  void start(@TempDir Path profile) {
-    chromium = Chromium.start(profile);
-  }
-
-  @AfterAll
-  void stop() {
-    if (chromium != null) {
-      chromium.close();
-    }
+  SuspectsInBrowserTest(Chromium chromium) {
+    this.chromium = chromium;
   }
 
   private Diagnosis open(Report report) throws IOException {

@@ -3,51 +3,52 @@ package org.tugtest.report.sheets.track;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Base64;
 import java.util.List;
-import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
 import org.tugtest.report.html.Chromium;
+import org.tugtest.report.html.OneChromium;
 import org.tugtest.report.html.SampleCar;
 
 /** The track page as people use it. Pictures are kept in {@code target/track-pictures}. */
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@ExtendWith(OneChromium.class)
 class TrackInBrowserTest {
   private static final Path PICTURES = Path.of("target", "track-pictures");
   private static final List<String> ROOMS =
       List.of("Pin", "Find a fault", "Fuses", "Isolator", "Plugs", "Circuits", "What if");
-  private Chromium chromium;
-  private Path page;
+  private final Chromium chromium;
+  private final Path page;
 
-  @BeforeAll
-  void start(@TempDir Path profile) throws IOException {
-    chromium = Chromium.start(profile);
-    page = Written.page(SampleCar.whole(), PICTURES);
-  }
-
-  @AfterAll
-  void stop() {
-    if (chromium != null) {
-      chromium.close();
-    }
+  TrackInBrowserTest(Chromium chromium) {
+    this.chromium = chromium;
+    this.page = Sample.PAGE;
   }
 
   @BeforeEach
   void telephone() {
     chromium.size(360, 740);
-    chromium.media("screen", "light");
     chromium.open(page, "");
+  }
+
+  /** Written once for all tests. */
+  private static final class Sample {
+    static final Path PAGE = written();
+
+    private static Path written() {
+      try {
+        return Written.page(SampleCar.whole(), PICTURES);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
   }
 
   private WebElement one(String selector) {
@@ -90,8 +91,6 @@ class TrackInBrowserTest {
 
   @Test
   void fitsATelephoneInEveryRoomInLightAndInDark() throws IOException {
-    String contrast =
-        Files.readString(Path.of("src/test/resources/org/tugtest/report/html/contrast.js"));
     for (String scheme : List.of("light", "dark")) {
       chromium.media("screen", scheme);
       chromium.open(page, "");
@@ -105,7 +104,7 @@ class TrackInBrowserTest {
         assertThat(chromium.ask("return document.documentElement.scrollWidth"))
             .as(as)
             .isEqualTo("360");
-        assertThat(chromium.ask(contrast)).as(as).isEmpty();
+        assertThat(chromium.tooFaint()).as(as).isEmpty();
         chromium.picture(PICTURES.resolve(scheme + "-" + room.replace(' ', '-') + ".png"));
       }
     }
@@ -185,14 +184,7 @@ class TrackInBrowserTest {
 
   @Test
   void printsItsTablesOnA4() throws IOException {
-    chromium.media("", "light");
-    byte[] pdf =
-        Base64.getDecoder()
-            .decode(
-                chromium
-                    .command("Page.printToPDF", Map.of("preferCSSPageSize", true))
-                    .get("data")
-                    .toString());
+    byte[] pdf = chromium.pdf();
     Files.write(PICTURES.resolve("track.pdf"), pdf);
     chromium.media("print", "dark");
     for (String id : List.of("fuses", "isolator", "plugs", "circuits", "what-if")) {
