@@ -78,6 +78,40 @@ final class Drawn {
     }
   }
 
+  /** The same but for what is as warm as it now is, or draws what it now does. */
+  private Drawn(Drawn same, ConductorTemperature temperature, Draws draws) {
+    harness = same.harness;
+    network = same.network;
+    resistances = same.resistances;
+    intent = same.intent;
+    coils.putAll(same.coils);
+    this.temperature = temperature;
+    this.draws = draws;
+    List<Edge> edges = network.edges();
+    for (int i = 0; i < edges.size(); i++) {
+      Edge edge = edges.get(i);
+      boolean wire = edge instanceof Edge.OfWire;
+      boolean load =
+          edge instanceof Edge.OfElement inside && inside.element() instanceof Element.Load;
+      if ((wire && temperature != same.temperature) || (load && draws != same.draws)) {
+        add(edge, network.indexOfA(i), network.indexOfB(i));
+      } else {
+        branches.add(same.branches.get(i));
+        figures.add(same.figures.get(i));
+      }
+    }
+  }
+
+  /** The same circuit with wires as warm as this. */
+  Drawn warmed(ConductorTemperature now) {
+    return new Drawn(this, now, draws);
+  }
+
+  /** The same circuit with loads that take this. */
+  Drawn taking(Draws now) {
+    return new Drawn(this, temperature, now);
+  }
+
   Circuit circuit() {
     return new Circuit(network.points().size(), branches);
   }

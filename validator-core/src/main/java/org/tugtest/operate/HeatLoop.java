@@ -13,6 +13,7 @@ import org.tugtest.model.Wire;
 import org.tugtest.network.Edge;
 import org.tugtest.network.Network;
 import org.tugtest.network.WorkingResistances;
+import org.tugtest.solve.Circuit;
 import org.tugtest.solve.Grids;
 import org.tugtest.solve.Solution;
 import org.tugtest.solve.Solver;
@@ -88,6 +89,7 @@ final class HeatLoop {
     for (Wire wire : harness.wires().values()) {
       used.put(wire.id(), warmth.mean(wire.id()).orElse(air.celsius(wire)));
     }
+    Drawn drawn = null;
     Solution earlier = null;
     double step = 1;
     double last = Double.POSITIVE_INFINITY;
@@ -96,8 +98,10 @@ final class HeatLoop {
       Map<String, Double> now = used;
       ConductorTemperature around = air; // so that the answer keeps nothing else of this
       ConductorTemperature temperature = wire -> now.getOrDefault(wire.id(), around.celsius(wire));
-      Drawn drawn =
-          new Drawn(harness, network, resistances, temperature, intent, Drawn.Draws.WHILE_ON);
+      drawn =
+          drawn == null
+              ? new Drawn(harness, network, resistances, temperature, intent, Drawn.Draws.WHILE_ON)
+              : drawn.warmed(temperature);
       Solution solution =
           earlier == null
               ? Solver.solve(drawn.circuit(), pulled, grids)
@@ -110,11 +114,11 @@ final class HeatLoop {
       if (!steady(solution)) {
         return cold;
       }
-      Solution mean = mean(intent, temperature, solution);
+      Solution mean = mean(drawn, solution);
       warmth = heat.at(wire -> heatAmps(wire, solution, mean), warmth);
       double moved = moved(used, warmth);
       if (moved < SETTLED_K || round == MOST_ROUNDS) {
-        BitSet unknown = unknown(intent, temperature, drawn, solution);
+        BitSet unknown = unknown(drawn, solution);
         boolean settled = moved < SETTLED_K;
         return new Outcome(drawn, temperature, solution, mean, warmth, settled, unknown);
       }
@@ -149,8 +153,7 @@ final class HeatLoop {
   }
 
   /** The solution with the mean of the loads that do not draw all the time; null: all do. */
-  private @Nullable Solution mean(
-      Intent intent, ConductorTemperature temperature, Solution solution) {
+  private @Nullable Solution mean(Drawn drawn, Solution solution) {
     boolean some = false;
     for (int i = 0; i < network.edges().size() && !some; i++) {
       some =
@@ -162,18 +165,16 @@ final class HeatLoop {
     if (!some) {
       return null;
     }
-    Drawn drawn = new Drawn(harness, network, resistances, temperature, intent, Drawn.Draws.MEAN);
-    return Solver.solve(drawn.circuit(), solution.allPulled(), grids);
+    Circuit less = drawn.taking(Drawn.Draws.MEAN).circuit();
+    return Solver.again(less, solution.allPulled(), solution, grids);
   }
 
   /** The edges through which something else flows when those loads draw an ampere. */
-  private BitSet unknown(
-      Intent intent, ConductorTemperature temperature, Drawn drawn, Solution solution) {
+  private BitSet unknown(Drawn drawn, Solution solution) {
     BitSet unknown = new BitSet();
     if (drawn.lacksDraws()) {
-      Drawn more =
-          new Drawn(harness, network, resistances, temperature, intent, Drawn.Draws.ASSUMED);
-      Solution assumed = Solver.solve(more.circuit(), solution.allPulled(), grids);
+      Circuit more = drawn.taking(Drawn.Draws.ASSUMED).circuit();
+      Solution assumed = Solver.again(more, solution.allPulled(), solution, grids);
       for (int i = 0; i < network.edges().size(); i++) {
         unknown.set(i, Math.abs(assumed.amps(i) - solution.amps(i)) > SOME_AMPS);
       }

@@ -40,8 +40,9 @@ public final class Solver {
   }
 
   /**
-   * Solves a circuit again of which only resistances changed a little: where its relays rest as
-   * they did, that they hold themselves is taken from before and not looked for again.
+   * Solves a circuit again of which only resistances changed a little, or what loads draw: where
+   * its relays rest as they did, that they hold themselves is taken from before and not looked for
+   * again.
    *
    * @param before numbers of the coils that were pulled before; null: none was
    * @param earlier the solution of the circuit as it was
