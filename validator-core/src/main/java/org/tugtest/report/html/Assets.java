@@ -17,7 +17,7 @@ public record Assets(String style, String script) {
 
   static Assets load() {
     String style = shared() + read(Assets.class, "report.css") + rooms();
-    return new Assets(style, read(Assets.class, "report.js"));
+    return new Assets(style, wiring() + read(Assets.class, "report.js"));
   }
 
   /** The style of wire colours and connector faces, which stands before a page's own style. */
@@ -28,6 +28,16 @@ public record Assets(String style, String script) {
   /** The style of circuits and of the fuse map, which stands after a page's own style. */
   public static String rooms() {
     return read(Assets.class, "circuits.css");
+  }
+
+  /** The script that makes elements, which stands before a page's own script. */
+  public static String elements() {
+    return read(Assets.class, "elements.js");
+  }
+
+  /** The same with what hangs where and the search for it. */
+  public static String wiring() {
+    return elements() + read(Assets.class, "wiring.js");
   }
 
   /** The style with the words of the print margins added. */

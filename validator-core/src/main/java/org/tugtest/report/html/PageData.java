@@ -42,8 +42,8 @@ import tools.jackson.core.JsonGenerator;
  *       plugged, net number or -1
  *   <li>{@code nets}: names
  *   <li>{@code wires}: id, point numbers of both ends or -1, what an end says that has none,
- *       colour, colour as drawn, size, circuit, evidence, loom number or -1, label when it is not
- *       the id, number of its run or -1
+ *       colour, size, circuit, label when it is not the id, colour as drawn, evidence, loom number
+ *       or -1, number of its run or -1
  *   <li>{@code knots}: ids of the knots of the loom drawing
  *   <li>{@code arms}: of the loom drawing: id, knot numbers of both ends
  *   <li>{@code runs}: arm numbers in the order of the wires that run so
@@ -186,12 +186,12 @@ final class PageData {
       text(from < 0 ? WireText.end(wire.from()) : "");
       text(to < 0 ? WireText.end(wire.to()) : "");
       text(Objects.requireNonNullElse(wire.colour(), ""));
-      text(Objects.requireNonNullElse(wire.colourDrawn(), ""));
       text(said.size(wire));
       text(Objects.requireNonNullElse(wire.circuit(), ""));
+      text(wire.labelText().equals(wire.id()) ? "" : wire.labelText());
+      text(Objects.requireNonNullElse(wire.colourDrawn(), ""));
       json.writeString(evidence == null ? "" : evidence.word());
       json.writeNumber(wire.loom() == null ? -1 : looms.indexOf(wire.loom()));
-      text(wire.labelText().equals(wire.id()) ? "" : wire.labelText());
       json.writeNumber(loom.runs().of().getOrDefault(wire.id(), -1));
       json.writeEndArray();
     }

@@ -1,62 +1,15 @@
-'use strict';
 (() => {
-  // What stands where in the lists of the data block.
-  const KIND = 0, OWNER_ID = 1, OWNER_LOOM = 2, OWNER_FACTS = 3, OWNER_FACE = 4;
-  const P_OWNER = 0, P_NAME = 1, P_MEETS = 2, P_PLUGGED = 3, P_NET = 4;
-  const W_ID = 0, W_ENDS = 1, W_SAYS = 3, W_COLOUR = 5, W_DRAWN = 6, W_SIZE = 7, W_CIRCUIT = 8,
-    W_EVIDENCE = 9, W_LOOM = 10, W_LABEL = 11, W_RUN = 12;
-  const MOST_ANSWERS = 12, MOST_PINS = 80;
+  const {byId, data, el, sign} = Elements;
+  const {KIND, OWNER_ID, P_OWNER, P_NAME, P_MEETS, P_PLUGGED, P_NET, W_ID, W_ENDS, W_SAYS, W_COLOUR, W_SIZE,
+    W_CIRCUIT, W_LABEL, W_OWN, swatch, colourName, wiresAt, pointsOf, pointsIn, pointText, pointButton, otherEnd,
+    ask} = Wiring;
+  // What stands where in the lists of the data block, beside what Wiring knows.
+  const OWNER_LOOM = 2, OWNER_FACTS = 3, OWNER_FACE = 4;
+  const W_DRAWN = W_OWN, W_EVIDENCE = W_OWN + 1, W_LOOM = W_OWN + 2, W_RUN = W_OWN + 3;
+  const MOST_PINS = 80;
   const SECTIONS = {connector: 'connectors', device: 'devices', splice: 'splices'};
-  const byId = id => document.getElementById(id);
-  const data = JSON.parse(byId('data').textContent);
-  document.documentElement.classList.add('js');
 
-  // Elements; texts only ever become text nodes.
-  function el(tag, attributes, ...inner) {
-    const node = document.createElement(tag);
-    for (const [name, value] of Object.entries(attributes || {})) {
-      if (value !== null && value !== false) node.setAttribute(name, value === true ? '' : value);
-    }
-    node.append(...inner.flat(2).filter(part => part !== null && part !== ''));
-    return node;
-  }
-
-  function sign(name) {
-    const svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
-    const use = document.createElementNS('http://www.w3.org/2000/svg', 'use');
-    svg.setAttribute('class', 'sign sign-' + name);
-    svg.setAttribute('aria-hidden', 'true');
-    use.setAttribute('href', '#i-' + name);
-    svg.append(use);
-    return svg;
-  }
-
-  function swatch(letters) {
-    if (!letters) return [el('span', {class: 'letters'}, 'no colour')];
-    const codes = letters === 'GNYE' ? ['GN', 'YE'] : letters.split('/');
-    const known = code => (Object.hasOwn(data.colours, code) ? code : 'none');
-    const stripe = codes.length > 1 ? ' s-' + known(codes.slice(1).join('/')) : '';
-    return [el('span', {class: 'sw b-' + known(codes[0]) + stripe, 'aria-hidden': 'true'}),
-      el('span', {class: 'letters'}, letters)];
-  }
-
-  const colourName = letters => (letters === 'GNYE' ? ['GN', 'YE'] : letters.split('/'))
-    .map((code, i) => (Object.hasOwn(data.colours, code) ? data.colours[code] : code)
-      + (i ? ' stripe' : '')).join(', ');
-
-  // The wiring.
-  const wiresAt = data.points.map(() => []);
-  data.wires.forEach((wire, w) => {
-    for (const end of [0, 1]) if (wire[W_ENDS + end] >= 0) wiresAt[wire[W_ENDS + end]].push([w, end]);
-  });
-  const pointsOf = data.owners.map(() => []);
-  data.points.forEach((point, p) => pointsOf[point[P_OWNER]].push(p));
-  const pointsIn = data.nets.map(() => []);
-  data.points.forEach((point, p) => { if (point[P_NET] >= 0) pointsIn[point[P_NET]].push(p); });
-  const pointText = p => {
-    const owner = data.owners[data.points[p][P_OWNER]];
-    return owner[KIND] === 'splice' ? owner[OWNER_ID] : owner[OWNER_ID] + ':' + data.points[p][P_NAME];
-  };
+  // Places, and the findings on them.
   const pointPlace = p =>
     SECTIONS[data.owners[data.points[p][P_OWNER]][KIND]] + '/' + pointText(p);
   const marksOf = place => (Object.hasOwn(data.marks, place) ? data.marks[place] : []);
@@ -76,19 +29,6 @@
     if (!best || rest < best[0]) return rest < LEVELS.length ? [LEVELS[rest], 'findings-left', LEVELS[rest]] : null;
     return [LEVELS[best[0]], best[1], best[2] === 'cavity-doubled' ? 'doubled' : LEVELS[best[0]]];
   }
-
-  function ask(text, shown) {
-    const button = el('button', {type: 'button', class: 'ask-for'}, shown || text);
-    button.addEventListener('click', () => lookUp(text, true));
-    return button;
-  }
-
-  const pointButton = p => ask(pointText(p));
-  const otherEnd = (wire, end) => {
-    const other = 1 - end;
-    if (wire[W_ENDS + other] >= 0) return pointButton(wire[W_ENDS + other]);
-    return wire[W_SAYS + other] ? wire[W_SAYS + other] + ' (not known)' : 'nothing';
-  };
 
   function evidence(wire) {
     if (wire[W_EVIDENCE] !== 'guess') return wire[W_EVIDENCE].replace('-', ' ') || 'not said';
@@ -285,66 +225,18 @@
         el('td', {}, otherEnd(wire, 0)), el('td', {}, evidence(wire)));
     }))];
 
-  // The index of the search: folded name, what it is, how to tell of it.
-  const fold = text => text.trim().toLowerCase().replace(/[\s:]+/g, ' ');
-  let index = null;
-  function things() {
-    if (index) return index;
-    index = [];
-    const put = (name, noun, about) => index.push([fold(name), noun, about]);
-    data.points.forEach((point, p) => {
-      if (data.owners[point[P_OWNER]][KIND] !== 'splice') put(pointText(p), 'contact', () => aboutPoint(p));
-    });
-    data.wires.forEach((wire, w) => {
-      put(wire[W_ID], 'wire', () => aboutWire(w));
-      if (wire[W_LABEL]) put(wire[W_LABEL], 'wire', () => aboutWire(w));
-    });
-    data.owners.forEach((owner, o) => put(owner[OWNER_ID], owner[KIND],
-      owner[KIND] === 'splice' ? () => aboutPoint(pointsOf[o][0]) : () => aboutOwner(o)));
-    const circuits = new Map();
-    data.wires.forEach((wire, w) => {
-      const name = fold(wire[W_CIRCUIT]);
-      if (name) circuits.set(name, [...(circuits.get(name) || []), w]);
-    });
-    circuits.forEach(wires => {
-      const name = data.wires[wires[0]][W_CIRCUIT];
-      put(name, 'circuit', () => aboutCircuit(name, wires));
-    });
-    return index;
-  }
-
-  function find(text) {
-    const key = fold(text);
-    const exact = things().filter(thing => thing[0] === key);
-    if (exact.length) return exact;
-    const begins = things().filter(thing => thing[0].startsWith(key));
-    return begins.length ? begins : things().filter(thing => thing[0].includes(key));
-  }
-
+  // The search.
   const counted = (n, noun) => n + ' ' + noun + (n === 1 ? '' : noun.endsWith('ch') ? 'es' : 's');
-  function lookUp(text, go) {
-    const answer = byId('ask-answer');
-    const status = byId('ask-status');
-    if (go) byId('ask-box').value = text;
-    if (!fold(text)) {
-      answer.replaceChildren();
-      status.textContent = '';
-      return;
-    }
-    const found = find(text);
+  const says = (found, text, most) => {
     const kinds = new Map();
     found.forEach(thing => kinds.set(thing[1], (kinds.get(thing[1]) || 0) + 1));
     const told = [...kinds].map(([noun, n]) => counted(n, noun)).join(', ');
-    status.textContent = found.length
-      ? 'Found ' + told + (found.length > MOST_ANSWERS ? '; the first ' + MOST_ANSWERS + ' are shown' : '') + '.'
-      : 'Nothing is called ' + text.trim() + '. Type a contact such as R1:3, a wire, a circuit, a connector, a device or a splice.';
-    answer.replaceChildren(...found.slice(0, MOST_ANSWERS)
-      .map(thing => el('article', {class: 'card answer', tabindex: '-1'}, thing[2]())));
-    if (go) {
-      byId('ask').scrollIntoView();
-      (answer.firstElementChild || byId('ask-box')).focus({preventScroll: true});
-    }
-  }
+    return found.length
+      ? 'Found ' + told + (found.length > most ? '; the first ' + most + ' are shown' : '') + '.'
+      : 'Nothing is called ' + text + '. Type a contact such as R1:3, a wire, a circuit, a connector, a device or a splice.';
+  };
+  Wiring.search({about: {point: aboutPoint, wire: aboutWire, owner: aboutOwner, circuit: aboutCircuit},
+    more: () => {}, says, still: false, leave: () => {}, arrive: () => byId('ask').scrollIntoView()});
 
   // Filters of the findings.
   function filter(form) {
@@ -467,29 +359,6 @@
     });
   }
 
-  // An anchor inside something that is folded or filtered away is brought to light.
-  function reveal(fragment) {
-    const target = fragment ? byId(decodeURIComponent(fragment.slice(1))) : null;
-    if (!target) return;
-    for (let up = target; up; up = up.parentElement) {
-      if (up.tagName === 'DETAILS') up.open = true;
-      if (up.hidden) up.hidden = false;
-    }
-    target.scrollIntoView();
-  }
-
-  const box = byId('ask-box');
-  let waiting = 0;
-  box.addEventListener('input', () => {
-    clearTimeout(waiting);
-    waiting = setTimeout(() => lookUp(box.value, false), 150);
-  });
-  byId('ask-form').addEventListener('submit', event => {
-    event.preventDefault();
-    clearTimeout(waiting);
-    lookUp(box.value, false);
-    if (byId('ask-answer').firstElementChild) byId('ask-answer').firstElementChild.focus();
-  });
   const form = byId('filter');
   if (form) {
     form.addEventListener('change', () => filter(form));
@@ -524,14 +393,12 @@
     shading.addEventListener('submit', event => event.preventDefault());
     shade();
   }
-  // By the click itself: a second click on the same link changes no fragment.
-  document.addEventListener('click', event => {
-    const link = event.target.closest('a[href^="#"]');
-    const elsewhere = event.button || event.ctrlKey || event.metaKey || event.shiftKey || event.altKey;
-    if (link && !elsewhere && !event.defaultPrevented) reveal(link.getAttribute('href'));
-  });
-  addEventListener('hashchange', () => reveal(location.hash));
   addEventListener('beforeprint', () =>
     document.querySelectorAll('details.follow, details.printed').forEach(fold => { fold.open = true; }));
-  reveal(location.hash);
+  Wiring.follow(target => {
+    for (let up = target; up; up = up.parentElement) {
+      if (up.tagName === 'DETAILS') up.open = true;
+      if (up.hidden) up.hidden = false;
+    }
+  });
 })();

@@ -94,7 +94,8 @@ public final class RingOutSheets implements DocumentMaker {
             .landscape()
             .style(Assets.read(RingOutSheets.class, "ringout.css"))
             .script(
-                Assets.read(RingOutSheets.class, "judge.js")
+                Assets.elements()
+                    + Assets.read(RingOutSheets.class, "judge.js")
                     + Assets.read(RingOutSheets.class, "ringout.js"));
     return new RingOutSheet(sheet.build(), ReadingsForm.of(rows.all()));
   }

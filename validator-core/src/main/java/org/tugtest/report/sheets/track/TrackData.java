@@ -33,11 +33,11 @@ import tools.jackson.core.JsonGenerator;
  *
  * <ul>
  *   <li>{@code owners}: noun, id, facts in words
- *   <li>{@code points}: owner number, cavity or pin, number of the point it meets or -1, net number
- *       or -1, whether plugged with a blank
+ *   <li>{@code points}: owner number, cavity or pin, number of the point it meets or -1, whether
+ *       plugged with a blank, net number or -1
  *   <li>{@code nets}: name
  *   <li>{@code wires}: id, point numbers of both ends or -1, what an end says that has none,
- *       colour, size, circuit, whether a guess, label when it is not the id, number of what
+ *       colour, size, circuit, label when it is not the id, whether a guess, number of what
  *       protects it
  *   <li>{@code protecting}: sentences
  *   <li>{@code elements}: name, what it is, point numbers of its ends, number of its circuit or 0
@@ -104,8 +104,8 @@ final class TrackData {
       json.writeNumber(owners.number(point.kind(), point.owner()));
       text(point.name());
       json.writeNumber(facts.wiring().meets(point).map(facts.network()::index).orElse(-1));
-      json.writeNumber(net.map(its -> nets.computeIfAbsent(its, none -> nets.size())).orElse(-1));
       json.writeNumber(plugged(point) ? 1 : 0);
+      json.writeNumber(net.map(its -> nets.computeIfAbsent(its, none -> nets.size())).orElse(-1));
       json.writeEndArray();
     }
     json.writeEndArray();
@@ -141,8 +141,8 @@ final class TrackData {
       text(Objects.requireNonNullElse(wire.colour(), ""));
       text(said.size(wire));
       text(Objects.requireNonNullElse(wire.circuit(), ""));
-      json.writeNumber(said.evidence(wire) == Evidence.GUESS ? 1 : 0);
       text(wire.labelText().equals(wire.id()) ? "" : wire.labelText());
+      json.writeNumber(said.evidence(wire) == Evidence.GUESS ? 1 : 0);
       json.writeNumber(protecting.of(wire.id()));
       json.writeEndArray();
     }

@@ -45,7 +45,8 @@ public final class TrackPage implements DocumentMaker {
             .add(new Drawing(html.toString()))
             .style(Assets.rooms() + Assets.read(TrackPage.class, "track.css"))
             .script(
-                Assets.read(TrackPage.class, "suspects.js")
+                Assets.wiring()
+                    + Assets.read(TrackPage.class, "suspects.js")
                     + Assets.read(TrackPage.class, "track.js")
                     + Assets.read(TrackPage.class, "symptoms.js"))
             .build());

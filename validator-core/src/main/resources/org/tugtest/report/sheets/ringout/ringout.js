@@ -1,8 +1,6 @@
 // Readings that are typed in, answered on the spot, counted, kept and saved.
 (() => {
-  const byId = id => document.getElementById(id);
-  const data = JSON.parse(byId('data').textContent);
-  document.documentElement.classList.add('js');
+  const {byId, data, sign} = Elements;
   const SIGNS = {OK: 'ok', open: 'error', joined: 'error', high: 'warning', wrong: 'guess'};
   const SAYS = {OK: 'OK', open: 'open', joined: 'joined', high: 'high', wrong: 'not a reading'};
   const rows = [...document.querySelectorAll('[data-row]')].map((line, i) => {
@@ -10,16 +8,6 @@
     return {line, number: i, kind, from, to, limit, open, insulation, what,
       box: line.querySelector('.typed'), note: line.querySelector('.note'), out: line.querySelector('.answer')};
   });
-
-  function sign(name) {
-    const svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
-    const use = document.createElementNS('http://www.w3.org/2000/svg', 'use');
-    svg.setAttribute('class', 'sign sign-' + name);
-    svg.setAttribute('aria-hidden', 'true');
-    use.setAttribute('href', '#i-' + name);
-    svg.append(use);
-    return svg;
-  }
 
   const method = row => byId('method-' + row.kind).value;
   function reading(row) {

@@ -1,6 +1,7 @@
 // What a person ticks, which faults fit it, and what to look at next.
 (() => {
-  const {data, el, ask, pointText, wiresAt, byId, swatch} = Page;
+  const {byId, data, el} = Elements;
+  const {W_ID, W_COLOUR, ask, pointText, wiresAt, swatch} = Wiring;
   const clues = data.clues;
   if (clues.leftOut || !clues.faults.length) return;
   const MOST_SUSPECTS = 15;
@@ -83,7 +84,7 @@
       el('p', {}, 'In state ', el('b', {}, clues.states[best.state]), ': ', contact === null
         ? ['what does ', el('b', {}, thing(best)), ' do?']
         : ['black lead on ', el('b', {}, clues.black), ', red lead on ', ask(pointText(contact)), ' ',
-          wiresAt[contact].map(([w]) => [...swatch(data.wires[w][5]), ' ', data.wires[w][0], ' ']),
+          wiresAt[contact].map(([w]) => [...swatch(data.wires[w][W_COLOUR]), ' ', data.wires[w][W_ID], ' ']),
           '. More than half of the battery’s volts, or about nothing?']),
       segment(where, best.answers, true), el('p', {class: 'soft'}, how));
   }

@@ -1,65 +1,19 @@
-// The rooms of the page as tabs, and the search. Texts only ever become text nodes.
-const Page = (() => {
-  const KIND = 0, OWNER_ID = 1, OWNER_FACTS = 2;
-  const P_OWNER = 0, P_NAME = 1, P_MEETS = 2, P_NET = 3, P_PLUGGED = 4;
-  const W_ID = 0, W_ENDS = 1, W_SAYS = 3, W_COLOUR = 5, W_SIZE = 6, W_CIRCUIT = 7, W_GUESS = 8,
-    W_LABEL = 9, W_PROTECTED = 10;
+// The rooms of the page as tabs, and what the search answers.
+(() => {
+  const {byId, data, el, sign} = Elements;
+  const {KIND, OWNER_ID, P_OWNER, P_NAME, P_MEETS, P_PLUGGED, P_NET, W_ID, W_ENDS, W_COLOUR, W_SIZE, W_CIRCUIT,
+    W_LABEL, W_OWN, swatch, colourName, wiresAt, pointsOf, pointsIn, pointText, pointButton, otherEnd, ask} = Wiring;
+  // What stands where in the lists of the data block, beside what Wiring knows.
+  const OWNER_FACTS = 2;
+  const W_GUESS = W_OWN, W_PROTECTED = W_OWN + 1;
   const E_NAME = 0, E_WHAT = 1, E_ENDS = 2, E_CIRCUIT = 4;
-  const MOST_ANSWERS = 12, MOST_PINS = 80;
-  const byId = id => document.getElementById(id);
-  const data = JSON.parse(byId('data').textContent);
-  document.documentElement.classList.add('js');
+  const MOST_PINS = 80;
 
-  function el(tag, attributes, ...inner) {
-    const node = document.createElement(tag);
-    for (const [name, value] of Object.entries(attributes || {})) {
-      if (value !== null && value !== false) node.setAttribute(name, value === true ? '' : value);
-    }
-    node.append(...inner.flat(3).filter(part => part !== null && part !== undefined && part !== ''));
-    return node;
-  }
-
-  function sign(name) {
-    const svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
-    const use = document.createElementNS('http://www.w3.org/2000/svg', 'use');
-    svg.setAttribute('class', 'sign sign-' + name);
-    svg.setAttribute('aria-hidden', 'true');
-    use.setAttribute('href', '#i-' + name);
-    svg.append(use);
-    return svg;
-  }
-
-  function swatch(letters) {
-    if (!letters) return [el('span', {class: 'letters'}, 'no colour')];
-    const codes = letters === 'GNYE' ? ['GN', 'YE'] : letters.split('/');
-    const known = code => (Object.hasOwn(data.colours, code) ? code : 'none');
-    const stripe = codes.length > 1 ? ' s-' + known(codes.slice(1).join('/')) : '';
-    return [el('span', {class: 'sw b-' + known(codes[0]) + stripe, 'aria-hidden': 'true'}),
-      el('span', {class: 'letters'}, letters)];
-  }
-
-  const colourName = letters => (letters === 'GNYE' ? ['GN', 'YE'] : letters.split('/'))
-    .map((code, i) => (Object.hasOwn(data.colours, code) ? data.colours[code] : code)
-      + (i ? ' stripe' : '')).join(', ');
-
-  // What hangs where.
-  const wiresAt = data.points.map(() => []);
-  data.wires.forEach((wire, w) => {
-    for (const end of [0, 1]) if (wire[W_ENDS + end] >= 0) wiresAt[wire[W_ENDS + end]].push([w, end]);
-  });
   const elementsAt = data.points.map(() => []);
   data.elements.forEach((element, e) => {
     for (const end of [0, 1]) if (element[E_ENDS + end] >= 0) elementsAt[element[E_ENDS + end]].push(e);
   });
-  const pointsOf = data.owners.map(() => []);
-  data.points.forEach((point, p) => pointsOf[point[P_OWNER]].push(p));
-  const pointsIn = data.nets.map(() => []);
-  data.points.forEach((point, p) => { if (point[P_NET] >= 0) pointsIn[point[P_NET]].push(p); });
   const faceOf = new Map(data.faces.map(face => [face[0], face]));
-  const pointText = p => {
-    const owner = data.owners[data.points[p][P_OWNER]];
-    return owner[KIND] === 'splice' ? owner[OWNER_ID] : owner[OWNER_ID] + ':' + data.points[p][P_NAME];
-  };
 
   // Tabs: one room at a time on a screen, all of them on paper and without script.
   const rooms = [...document.querySelectorAll('[data-tab]')];
@@ -76,29 +30,8 @@ const Page = (() => {
     });
     tabs[rooms.indexOf(room)].scrollIntoView({block: 'nearest', inline: 'center'});
   }
-  function reveal(fragment) {
-    const target = fragment ? byId(decodeURIComponent(fragment.slice(1))) : null;
-    const room = target && target.closest('[data-tab]');
-    if (!room) return;
-    show(room);
-    for (let up = target; up; up = up.parentElement) if (up.tagName === 'DETAILS') up.open = true;
-    target.scrollIntoView();
-  }
-
-  function ask(text, shown) {
-    const button = el('button', {type: 'button', class: 'ask-for'}, shown || text);
-    button.addEventListener('click', () => lookUp(text, true));
-    return button;
-  }
-  const pointButton = p => ask(pointText(p));
 
   // Answers.
-  const otherEnd = (wire, end) => {
-    const other = 1 - end;
-    if (wire[W_ENDS + other] >= 0) return pointButton(wire[W_ENDS + other]);
-    return wire[W_SAYS + other] ? wire[W_SAYS + other] + ' (not known)' : 'nothing';
-  };
-
   const line = (head, ...what) => el('div', {class: 'line-of'}, el('span', {class: 'soft'}, head + ' '), what);
 
   function wireCard(w, end) {
@@ -218,95 +151,30 @@ const Page = (() => {
       [...swatch(data.wires[w][W_COLOUR]), ' from ', otherEnd(data.wires[w], 1), ' to ', otherEnd(data.wires[w], 0)])))];
 
   // The search.
-  const fold = text => text.trim().toLowerCase().replace(/[\s:]+/g, ' ');
-  let index = null;
-  function things() {
-    if (index) return index;
-    index = [];
-    const put = (name, noun, about) => index.push([fold(name), noun, about]);
-    data.points.forEach((point, p) => {
-      if (data.owners[point[P_OWNER]][KIND] !== 'splice') put(pointText(p), 'contact', () => aboutPoint(p));
-    });
-    data.wires.forEach((wire, w) => {
-      put(wire[W_ID], 'wire', () => aboutWire(w));
-      if (wire[W_LABEL]) put(wire[W_LABEL], 'wire', () => aboutWire(w));
-    });
-    data.owners.forEach((owner, o) => put(owner[OWNER_ID], owner[KIND],
-      owner[KIND] === 'splice' && pointsOf[o].length ? () => aboutPoint(pointsOf[o][0]) : () => aboutOwner(o)));
+  function more(put) {
     data.elements.forEach((element, e) => put(element[E_NAME], 'part of a device', () => aboutElement(e)));
-    const circuits = new Map();
-    data.wires.forEach((wire, w) => {
-      const name = fold(wire[W_CIRCUIT]);
-      if (name) circuits.set(name, [...(circuits.get(name) || []), w]);
-    });
-    circuits.forEach(wires => {
-      const name = data.wires[wires[0]][W_CIRCUIT];
-      put(name, 'circuit', () => aboutCircuit(name, wires));
-    });
     data.nets.forEach((name, net) => {
       if (pointsIn[net].length) put('net ' + name, 'net', () => aboutPoint(pointsIn[net][0]));
     });
-    return index;
   }
-
-  function find(text) {
-    const key = fold(text);
-    const exact = things().filter(thing => thing[0] === key);
-    if (exact.length) return exact;
-    const begins = things().filter(thing => thing[0].startsWith(key));
-    return begins.length ? begins : things().filter(thing => thing[0].includes(key));
-  }
-
-  function lookUp(text, go) {
-    const answer = byId('ask-answer');
-    const status = byId('ask-status');
-    if (go) {
-      byId('ask-box').value = text;
-      document.querySelectorAll('details.losses').forEach(fold => { fold.open = false; });
-  show(byId('ask'));
-    }
-    if (!fold(text)) {
-      answer.replaceChildren();
-      status.textContent = '';
-      return;
-    }
-    const found = find(text);
-    status.textContent = found.length
-      ? 'Found ' + found.length + (found.length > MOST_ANSWERS ? '; the first ' + MOST_ANSWERS + ' are shown.' : '.')
-      : 'Nothing is called ' + text.trim() + '.';
-    answer.replaceChildren(...found.slice(0, MOST_ANSWERS)
-      .map(thing => el('article', {class: 'card answer', tabindex: '-1'}, thing[2]())));
-    if (go) {
-      scrollTo(0, byId('tabs').offsetTop);
-      (answer.firstElementChild || byId('ask-box')).focus({preventScroll: true});
-    }
-  }
+  const says = (found, text, most) => (found.length
+    ? 'Found ' + found.length + (found.length > most ? '; the first ' + most + ' are shown.' : '.')
+    : 'Nothing is called ' + text + '.');
+  const foldLosses = () => document.querySelectorAll('details.losses').forEach(fold => { fold.open = false; });
+  Wiring.search({about: {point: aboutPoint, wire: aboutWire, owner: aboutOwner, circuit: aboutCircuit}, more, says,
+    still: true,
+    leave: () => { foldLosses(); show(byId('ask')); },
+    arrive: () => scrollTo(0, byId('tabs').offsetTop)});
 
   document.querySelectorAll('[data-ask]').forEach(place =>
     place.replaceChildren(ask(place.dataset.ask, place.textContent)));
-  const box = byId('ask-box');
-  let waiting = 0;
-  box.addEventListener('input', () => {
-    clearTimeout(waiting);
-    waiting = setTimeout(() => lookUp(box.value, false), 150);
-  });
-  byId('ask-form').addEventListener('submit', event => {
-    event.preventDefault();
-    clearTimeout(waiting);
-    lookUp(box.value, false);
-    if (byId('ask-answer').firstElementChild) byId('ask-answer').firstElementChild.focus({preventScroll: true});
-  });
-  document.querySelectorAll('details.losses').forEach(fold => { fold.open = false; });
+  foldLosses();
   show(byId('ask'));
-  // By the click itself: a second click on the same link changes no fragment.
-  document.addEventListener('click', event => {
-    const link = event.target.closest('a[href^="#"]');
-    const elsewhere = event.button || event.ctrlKey || event.metaKey || event.shiftKey || event.altKey;
-    if (link && !elsewhere && !event.defaultPrevented) reveal(link.getAttribute('href'));
-  });
-  addEventListener('hashchange', () => reveal(location.hash));
   addEventListener('beforeprint', () => document.querySelectorAll('details.losses')
     .forEach(fold => { fold.open = true; }));
-  reveal(location.hash);
-  return {data, el, sign, swatch, ask, pointText, wiresAt, byId};
+  Wiring.follow(target => {
+    const room = target.closest('[data-tab]');
+    if (room) show(room);
+    for (let up = target; up; up = up.parentElement) if (up.tagName === 'DETAILS') up.open = true;
+  });
 })();

@@ -133,7 +133,7 @@ class SuspectsInBrowserTest {
     return script
         + """
         ];
-        const clues = Page.data.clues;
+        const clues = Elements.data.clues;
         return JSON.stringify(cases.map(seen => {
           const {misses, found} = Suspects.find(clues, seen);
           const faults = found.map(one => one.fault);
