@@ -3,7 +3,10 @@ package org.tugtest.benchmark;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import org.tugtest.check.CheckResult;
 import org.tugtest.check.Checker;
@@ -21,44 +24,82 @@ import tools.jackson.core.json.JsonFactory;
 /**
  * How long reading and checking take, as ratios to one plain token pass of Jackson over the same
  * bytes in the same run: medians of several runs after a warm-up, how they grow per doubling, and
- * the memory still in use after a full check. Arguments: the sizes in wires.
+ * the memory still in use after a full check. First a generated harness in one file, short for a
+ * wire, with six states; then the sample many times over, with its eight. Arguments: {@code
+ * generated} or {@code sample} for one of them, and the sizes in wires.
  */
 public final class CheckBenchmark {
   private static final long SEED = 20261125;
-  private static final int[] SIZES = {
-    100, 500, 1_000, 2_000, 5_000, 10_000, 20_000, 50_000, 100_000
-  };
-  private static final int SMALL = 20_000;
+  private static final String CAR = "car.harness.json";
+
+  /** Wires of the sample. */
+  private static final int WIRES_EACH = 211;
+
+  private static final Kind GENERATED =
+      new Kind("generated", CAR, size -> Map.of(CAR, GeneratedHarness.of(size, SEED)));
+  private static final Kind SAMPLE =
+      new Kind(
+          "sample",
+          ManySamples.ROOT,
+          size -> ManySamples.of(Math.max(1, Math.round((float) size / WIRES_EACH))));
+  private static final int[] SIZES = {500, 1_000, 2_000, 5_000, 10_000, 20_000, 50_000, 100_000};
+  private static final int MIDDLE = 2_000;
+  private static final int LARGE = 20_000;
   private static final double MEBI = 1 << 20;
 
   private CheckBenchmark() {}
 
+  /**
+   * What is checked.
+   *
+   * @param files of so many wires, about
+   */
+  private record Kind(String name, String root, IntFunction<Map<String, String>> files) {
+    ReadHarness read(Map<String, String> texts) {
+      return new HarnessReader(MemoryFiles.of(texts), ReadLimits.STANDARD).read(root);
+    }
+  }
+
   /** Measures and prints one line a size. */
   public static void main(String[] args) {
-    int[] sizes =
-        args.length == 0 ? SIZES : Arrays.stream(args).mapToInt(Integer::parseInt).toArray();
+    List<String> words = List.of(args);
+    int[] given =
+        words.stream().filter(word -> word.matches("\\d+")).mapToInt(Integer::parseInt).toArray();
+    int[] sizes = given.length == 0 ? SIZES : given;
+    for (Kind kind : List.of(GENERATED, SAMPLE)) {
+      if (words.contains(kind.name()) || words.size() == given.length) {
+        measure(kind, sizes);
+      }
+    }
+  }
+
+  private static void measure(Kind kind, int[] sizes) {
+    System.out.println(kind.name());
     System.out.println(
-        " wires      MB  pass ms  read x  check x  whole x  growth per doubling  live MiB  findings");
+        " wires      MB  pass ms  read x  check x  whole x  growth per doubling  live MiB "
+            + " findings");
     double lastWhole = 0;
     int lastSize = 0;
     for (int size : sizes) {
-      String text = GeneratedHarness.of(size, SEED);
-      byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-      int runs = size > SMALL ? 5 : 15;
-      double pass = median(runs, () -> tokens(bytes));
-      double read = median(runs, () -> read(text));
-      double whole = median(runs, () -> check(read(text)));
+      Map<String, String> files = kind.files().apply(size);
+      List<byte[]> bytes =
+          files.values().stream().map(text -> text.getBytes(StandardCharsets.UTF_8)).toList();
+      int runs = size <= MIDDLE ? 15 : size <= LARGE ? 7 : 3;
+      double pass = median(15, () -> tokens(bytes));
+      double read = median(runs, () -> kind.read(files));
+      double whole = median(runs, () -> check(kind.read(files)));
+      ReadHarness kept = kind.read(files);
+      int wires = kept.harness().wires().size();
       double growth =
           lastSize == 0
               ? Double.NaN
-              : Math.pow(whole / lastWhole, Math.log(2) / Math.log((double) size / lastSize));
-      ReadHarness kept = read(text);
+              : Math.pow(whole / lastWhole, Math.log(2) / Math.log((double) wires / lastSize));
       CheckResult result = check(kept);
       System.out.printf(
           Locale.ROOT,
           "%6d  %6.2f  %7.2f  %6.1f  %7.1f  %7.1f  %19.2f  %8.0f  %8d%n",
-          kept.harness().wires().size(),
-          bytes.length / 1e6,
+          wires,
+          bytes.stream().mapToInt(file -> file.length).sum() / 1e6,
           pass,
           read / pass,
           (whole - read) / pass,
@@ -67,24 +108,21 @@ public final class CheckBenchmark {
           liveMebibytes(),
           result.findings().size());
       lastWhole = whole;
-      lastSize = size;
+      lastSize = wires;
     }
   }
 
-  private static int tokens(byte[] bytes) {
+  private static int tokens(List<byte[]> files) {
+    JsonFactory factory = JsonFactory.builder().build();
     int count = 0;
-    try (JsonParser parser =
-        JsonFactory.builder().build().createParser(ObjectReadContext.empty(), bytes)) {
-      while (parser.nextToken() != null) {
-        count++;
+    for (byte[] bytes : files) {
+      try (JsonParser parser = factory.createParser(ObjectReadContext.empty(), bytes)) {
+        while (parser.nextToken() != null) {
+          count++;
+        }
       }
     }
     return count;
-  }
-
-  private static ReadHarness read(String text) {
-    return new HarnessReader(MemoryFiles.of("car.harness.json", text), ReadLimits.STANDARD)
-        .read("car.harness.json");
   }
 
   private static CheckResult check(ReadHarness read) {
