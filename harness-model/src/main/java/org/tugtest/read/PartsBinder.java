@@ -113,7 +113,31 @@ final class PartsBinder {
         number(fields, "contactMilliohm"),
         number(fields, "crimpMilliohm"),
         number(fields, "stripMm"),
+        crimps(fields),
         number(fields, "grams"));
+  }
+
+  private static List<Terminal.Crimp> crimps(ObjectNode fields) {
+    List<Terminal.Crimp> crimps = new ArrayList<>();
+    for (JsonNode element : list(fields, "crimps")) {
+      if (element instanceof ObjectNode crimp) {
+        Double least = number(crimp, "areaMinMm2");
+        Double greatest = number(crimp, "areaMaxMm2");
+        Double height = number(crimp, "heightMm");
+        if (least != null && greatest != null && height != null) {
+          crimps.add(
+              new Terminal.Crimp(
+                  least,
+                  greatest,
+                  height,
+                  number(crimp, "toleranceMm"),
+                  number(crimp, "widthMm"),
+                  number(crimp, "insulationHeightMm"),
+                  number(crimp, "pullN")));
+        }
+      }
+    }
+    return crimps;
   }
 
   private static Seal seal(String id, ObjectNode fields) {

@@ -158,11 +158,12 @@ final class Glance {
         : value -> value.equals(of);
   }
 
+  /** In a schema {@code $} is the very end, in Java also what stands before a last line break. */
   private static Check pattern(String regex) {
-    Pattern pattern = Pattern.compile(regex);
-    return value ->
-        !value.isString()
-            || (pattern.matcher(value.stringValue()).find() && !value.stringValue().endsWith("\n"));
+    boolean toTheEnd = regex.endsWith("$") && !regex.endsWith("\\$");
+    String java = toTheEnd ? regex.substring(0, regex.length() - 1) + "\\z" : regex;
+    Pattern pattern = Pattern.compile(java);
+    return value -> !value.isString() || pattern.matcher(value.stringValue()).find();
   }
 
   private static boolean isDate(String text) {

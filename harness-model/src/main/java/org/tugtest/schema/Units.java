@@ -27,6 +27,7 @@ final class Units {
     ends.put("V", " V");
     ends.put("C", " °C");
     ends.put("S", " s");
+    ends.put("N", " N");
     return ends;
   }
 

@@ -53,8 +53,14 @@ final class FormatOrder {
 
   private static final Shape TERMINAL =
       byContent(
-          "family side areaMinMm2 areaMaxMm2 insulationMinMm insulationMaxMm maxWires maxA"
-              + " contactMilliohm crimpMilliohm stripMm grams note");
+              "family side areaMinMm2 areaMaxMm2 insulationMinMm insulationMaxMm maxWires maxA"
+                  + " contactMilliohm crimpMilliohm stripMm crimps grams note")
+          .with(
+              "crimps",
+              list(
+                  line(
+                      "areaMinMm2 areaMaxMm2 heightMm toleranceMm widthMm insulationHeightMm pullN"
+                          + " note")));
 
   private static final Shape FUSE =
       byContent("ratingA style maxV breakingCapacityA coldMilliohm times note")
