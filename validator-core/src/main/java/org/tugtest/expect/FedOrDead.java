@@ -3,11 +3,15 @@ package org.tugtest.expect;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import org.tugtest.model.Element;
 import org.tugtest.model.Ref;
 import org.tugtest.network.Edge;
+import org.tugtest.network.Path;
 import org.tugtest.network.Point;
+import org.tugtest.operate.FedWay;
 import org.tugtest.operate.OperatingPoint;
 
 /**
@@ -64,7 +68,15 @@ final class FedOrDead {
       Stated stated, OperatingPoint state, Edge.OfElement load, boolean fed) {
     double volts = Math.abs(state.across(load));
     double least = fed ? leastVolts(stated, load) : NONE;
-    return answer(stated, load.text(), state, volts, least, fed, Stated.ends(load));
+    return answer(
+        stated,
+        load.text(),
+        state,
+        volts,
+        least,
+        fed,
+        Stated.ends(load),
+        () -> FedWay.to(stated.facts().network(), state, load));
   }
 
   private static Verdict ofPoint(Stated stated, OperatingPoint state, Point point, boolean fed) {
@@ -72,7 +84,15 @@ final class FedOrDead {
     double volts = live.isPresent() ? Math.abs(live.getAsDouble()) : 0;
     Double minV = stated.expectation().minV();
     double least = fed ? (minV == null ? NONE : minV) : NONE;
-    return answer(stated, point.text(), state, volts, least, fed, List.of(point.subject()));
+    return answer(
+        stated,
+        point.text(),
+        state,
+        volts,
+        least,
+        fed,
+        List.of(point.subject()),
+        () -> FedWay.to(stated.facts().network(), state, point, null));
   }
 
   private static Verdict answer(
@@ -82,14 +102,16 @@ final class FedOrDead {
       double volts,
       double least,
       boolean fed,
-      List<org.tugtest.finding.Subject> things) {
+      List<org.tugtest.finding.Subject> things,
+      Supplier<Optional<Path>> way) {
     boolean holds = fed ? volts >= least : volts < least;
     String seen = what + " has " + shown(volts, least) + " V in state " + state.state();
     if (holds) {
       return stated.holds(seen);
     }
+    String fedBy = fed ? "" : way.get().map(path -> "; fed by " + path.text()).orElse("");
     return stated.fails(
-        seen + (fed ? ", at least " : ", less than ") + plain(least) + " V wanted", things);
+        seen + (fed ? ", at least " : ", less than ") + plain(least) + " V wanted" + fedBy, things);
   }
 
   /** The least volts that count as fed: as expected, else the load's own, else half of nominal. */

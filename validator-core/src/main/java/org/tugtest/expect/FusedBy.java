@@ -2,6 +2,7 @@ package org.tugtest.expect;
 
 import java.util.List;
 import org.tugtest.model.Element;
+import org.tugtest.network.ClosedTogether;
 import org.tugtest.network.Edge;
 import org.tugtest.network.Network;
 import org.tugtest.network.Path;
@@ -26,13 +27,15 @@ final class FusedBy {
       return stated.notJudged("the place it names is no contact or element of this harness");
     }
     Network network = stated.facts().network();
+    ClosedTogether together = stated.facts().together();
     List<Point> plus = network.sources().stream().map(Edge::a).toList();
     if (plus.isEmpty()) {
       return stated.notJudged("the harness gives no source");
     }
     String place = String.valueOf(stated.expectation().at());
     Reach past =
-        Reach.from(network, plus, (edge, from) -> !edge.equals(fuse) && Sides.feeds(edge, from));
+        Reach.from(
+            network, together, plus, (edge, from) -> !edge.equals(fuse) && Sides.feeds(edge, from));
     for (Point end : ends) {
       Path path = past.path(end).orElse(null);
       if (path != null) {
@@ -40,7 +43,7 @@ final class FusedBy {
             place + " is also fed past " + fuse.text() + ": " + path.text(), Stated.things(path));
       }
     }
-    Reach all = Reach.from(network, plus, Sides::feeds);
+    Reach all = Reach.from(network, together, plus, Sides::feeds);
     return ends.stream().anyMatch(all::reaches)
         ? stated.holds(place + " is fed through " + fuse.text() + " alone")
         : stated.fails(

@@ -207,4 +207,12 @@ final class Limits {
     ReturnLimits.add(flow, back.through(block), graph);
     return flow.cut();
   }
+
+  /** What faults in some loads can draw together, switches and relays closed in every way. */
+  FaultFlow into(List<ReturnTree.Draw> draws, ToDoubleFunction<Edge.OfElement> rating) {
+    FeedGraph graph = graph(Map.of(), rating);
+    FaultFlow flow = new FaultFlow(graph, new SectionLimits(graph));
+    ReturnLimits.add(flow, draws, graph);
+    return flow;
+  }
 }

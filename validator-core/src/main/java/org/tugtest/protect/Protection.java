@@ -42,6 +42,7 @@ public final class Protection {
   private final Map<String, Exposure> exposures = new TreeMap<>(NaturalOrder.NATURAL);
   private final Map<String, Exposure> returning = new TreeMap<>(NaturalOrder.NATURAL);
   private final Map<String, Integer> blocks = new TreeMap<>(NaturalOrder.NATURAL);
+  private final Map<String, LimitedReturns.Bound> boundBack = new TreeMap<>(NaturalOrder.NATURAL);
   private final Map<String, Map<Integer, Integer>> standing = new TreeMap<>(NaturalOrder.NATURAL);
 
   private Protection(Harness harness, Network network, ClosedTogether together) {
@@ -96,6 +97,7 @@ public final class Protection {
   }
 
   private void judge() {
+    LimitedReturns limited = new LimitedReturns(network, back, tree, limits);
     Limits.Found most = limits.with(fuse -> rating(fuse, Double.POSITIVE_INFINITY));
     Limits.Found least = unrated.isEmpty() ? most : limits.with(fuse -> rating(fuse, 0));
     for (int i = 0; i < network.edges().size(); i++) {
@@ -112,8 +114,16 @@ public final class Protection {
           blocks.put(id, block);
           Limits.Returned returned = most.back().get(block);
           standing.put(id, returned.set());
+          double amps = returned.amps();
           double sure = least.back().get(block).amps();
-          returning.put(id, new Exposure(wire, returned.amps(), sure, List.of(), null));
+          LimitedReturns.Bound bound =
+              limited.of(wire, amps, fuse -> rating(fuse, Double.POSITIVE_INFINITY)).orElse(null);
+          if (bound != null) {
+            amps = bound.amps();
+            sure = Math.min(sure, amps);
+            boundBack.put(id, bound);
+          }
+          returning.put(id, new Exposure(wire, amps, sure, List.of(), null));
         }
       }
     }
@@ -266,12 +276,31 @@ public final class Protection {
   /** The fuses that bound what faults inside loads can send through a wire of the return side. */
   public List<Edge.OfElement> fusesBehind(String wire) {
     Integer block = blocks.get(wire);
+    LimitedReturns.Bound bound = boundBack.get(wire);
+    if (bound != null) {
+      return bound.cut();
+    }
     return block == null
         ? List.of()
         : limits.cutBehind(
             block,
             standing.getOrDefault(wire, Map.of()),
             fuse -> rating(fuse, Double.POSITIVE_INFINITY));
+  }
+
+  /**
+   * The fused loads and coils whose faults send more through a wire than the sources that limit
+   * themselves beyond it give.
+   */
+  public List<Edge.OfElement> strongFaultsBehind(String wire) {
+    LimitedReturns.Bound bound = boundBack.get(wire);
+    return bound == null ? loadsBehind(wire, false) : bound.loads();
+  }
+
+  /** The fused loads and coils whose faults make up the limit of a wire of the return side. */
+  public List<Edge.OfElement> faultsBehind(String wire) {
+    LimitedReturns.Bound bound = boundBack.get(wire);
+    return bound == null || bound.bySources() ? loadsBehind(wire, false) : bound.loads();
   }
 
   /** The loads and coils that return through a wire, each once. */

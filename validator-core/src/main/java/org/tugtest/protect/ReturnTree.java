@@ -25,10 +25,11 @@ final class ReturnTree {
   /**
    * A load or coil that returns through a block.
    *
+   * @param home the end at which it returns
    * @param feed index of the point that feeds it
    * @param unfused whether that point is fed without a fuse
    */
-  record Draw(Edge.OfElement load, int feed, boolean unfused) {}
+  record Draw(Edge.OfElement load, Point home, int feed, boolean unfused) {}
 
   /**
    * The tree of a network; sides as they are without shorts.
@@ -71,13 +72,20 @@ final class ReturnTree {
       Edge.OfElement load, Point from, Point to, Reach feed, Reach unfused, Reach back) {
     boolean selfContained = ownSource.test(from, to);
     if (!selfContained && feed.reaches(from) && back.reaches(to) && blocks.block(to) >= 0) {
-      draws.get(blocks.block(to)).add(new Draw(load, network.index(from), unfused.reaches(from)));
+      draws
+          .get(blocks.block(to))
+          .add(new Draw(load, to, network.index(from), unfused.reaches(from)));
     }
   }
 
   /** The blocks of the return side. */
   BlockTree blocks() {
     return blocks;
+  }
+
+  /** Every load and coil that returns, with each end at which it can. */
+  List<Draw> all() {
+    return draws.stream().flatMap(List::stream).toList();
   }
 
   /** What returns through the points of a block and through no block before it. */

@@ -78,6 +78,63 @@ class ExpectationsTest {
         .isEqualTo("HOLDS: FB:1 is fed through FB.f1 alone");
   }
 
+  private static Verdict judgeAlone(String text) {
+    return Expectations.judge(Judged.facts(Map.of(Judged.ROOT, text))).get(0);
+  }
+
+  @Test
+  void aChangeOverRelayIsNoWayFromOneOfItsSidesToTheOther() {
+    String text =
+        """
+        {"format": 1, "sketch": true,
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-"}}},
+           "FB": {"elements": {"f1": {"kind": "fuse", "a": "in", "b": "1", "ratingA": 10},
+                               "f2": {"kind": "fuse", "a": "in", "b": "2", "ratingA": 10}}},
+           "K": {"elements": {"coil": {"kind": "coil", "a": "86", "b": "85", "ohms": 80},
+                              "no": {"kind": "contact", "a": "30", "b": "87", "coil": "coil", "rest": "open"},
+                              "nc": {"kind": "contact", "a": "30", "b": "87a", "coil": "coil", "rest": "closed"}}},
+           "LAMP": {"elements": {"led": {"kind": "load", "a": "1", "b": "2", "watts": 5}}}},
+         "wires": {"W1": {"from": "BAT:+", "to": "FB:in"}, "W2": {"from": "FB:1", "to": "LAMP:1"},
+                   "W3": {"from": "FB:2", "to": "K:87a"}, "W4": {"from": "K:87", "to": "LAMP:%s"},
+                   "W5": {"from": "LAMP:2", "to": "BAT:-"}%s},
+         "expectations": {"e": {"that": "fused-by", "at": "LAMP.led", "fuse": "FB.f1"}}}
+        """;
+    assertThat(said(judgeAlone(text.formatted("1", ""))))
+        .isEqualTo("HOLDS: LAMP.led is fed through FB.f1 alone");
+    assertThat(
+            said(
+                judgeAlone(
+                    text.formatted("1", ", \"W6\": {\"from\": \"FB:2\", \"to\": \"K:30\"}"))))
+        .isEqualTo(
+            "FAILS: LAMP.led is also fed past FB.f1: BAT:+ -W1- FB:in -FB.f2- FB:2 -W6- K:30 -K.no-"
+                + " K:87 -W4- LAMP:1");
+  }
+
+  @Test
+  void whatShouldBeDeadNamesTheWayThatFeedsIt() {
+    String text =
+        """
+        {"format": 1, "sketch": true,
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 48}}},
+           "SW": {"elements": {"contact": {"kind": "contact", "a": "1", "b": "2"}}},
+           "PRE": {"elements": {"r": {"kind": "load", "a": "1", "b": "2", "ohms": 100, "use": "free"}}},
+           "MC": {"elements": {"in": {"kind": "load", "a": "1", "b": "2", "ohms": 4700}}}},
+         "wires": {"W1": {"from": "BAT:+", "to": "SW:1"}, "W2": {"from": "SW:2", "to": "MC:1"},
+                   "W3": {"from": "BAT:+", "to": "PRE:1"}, "W4": {"from": "PRE:2", "to": "MC:1"},
+                   "W5": {"from": "MC:2", "to": "BAT:-"}},
+         "states": {"stop": {}},
+         "expectations": {"e": {"that": "dead", "at": "%s", "in": "stop"}}}
+        """;
+    assertThat(said(judgeAlone(text.formatted("MC.in"))))
+        .isEqualTo(
+            "FAILS: MC.in has 47.00 V in state stop, less than 0.5 V wanted; fed by BAT:+ -W3-"
+                + " PRE:1 -PRE.r- PRE:2 -W4- MC:1");
+    assertThat(said(judgeAlone(text.formatted("MC:1"))))
+        .endsWith("less than 0.5 V wanted; fed by BAT:+ -W3- PRE:1 -PRE.r- PRE:2 -W4- MC:1");
+  }
+
   @Test
   void whatNamesNothingIsNotJudged() {
     assertThat(

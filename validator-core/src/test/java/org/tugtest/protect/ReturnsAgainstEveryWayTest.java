@@ -37,9 +37,14 @@ class ReturnsAgainstEveryWayTest {
     return car;
   }
 
+  /**
+   * To the battery: what all fuses before the loads that return there through the wire let through.
+   * To a source that limits itself: no more than that source gives.
+   */
   @Test
   void everyLimitIsTheLeastSumOfFusesThatPartsItsLoadsFromAllSources() {
     int several = 0;
+    int less = 0;
     for (int seed = 0; seed < CARS; seed++) {
       RandomCar car = car(new Random(seed));
       TryEverything oracle = new TryEverything(car);
@@ -47,6 +52,7 @@ class ReturnsAgainstEveryWayTest {
       for (RandomCar.Link wire : car.of("wire")) {
         String where = "seed " + seed + " wire " + wire.name() + "\n" + car.json();
         Set<Integer> fused = new HashSet<>();
+        Set<Integer> toBattery = new HashSet<>();
         boolean any = false;
         for (RandomCar.Link load : car.of("load")) {
           boolean fed = oracle.isFed(load.a()) && !oracle.fedByItsOwnSourceAlone(load);
@@ -54,13 +60,20 @@ class ReturnsAgainstEveryWayTest {
             any = true;
             if (Double.isFinite(oracle.limit(null, Set.of(load.a())))) {
               fused.add(load.a());
+              if (oracle.returnsThrough(load.b(), wire, false)) {
+                toBattery.add(load.a());
+              }
             }
           }
         }
         Exposure exposure = protection.returning(wire.name()).orElse(null);
         assertThat(exposure != null).as(where).isEqualTo(any);
         if (exposure != null) {
-          double expected = fused.isEmpty() ? 0 : oracle.limit(null, fused);
+          double all = fused.isEmpty() ? 0 : oracle.limit(null, fused);
+          double battery = toBattery.isEmpty() ? 0 : oracle.limit(null, toBattery);
+          double limited = car.of("source").stream().mapToDouble(RandomCar.Link::amps).sum();
+          double expected = Math.max(battery, Math.min(all, limited));
+          less += expected < all ? 1 : 0;
           assertThat(exposure.mostA()).as(where).isEqualTo(expected);
           assertThat(protection.returnsUnfusedAlone(wire.name()))
               .as(where)
@@ -80,5 +93,6 @@ class ReturnsAgainstEveryWayTest {
       }
     }
     assertThat(several).isGreaterThan(80);
+    assertThat(less).isGreaterThan(10);
   }
 }

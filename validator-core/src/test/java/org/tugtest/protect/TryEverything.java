@@ -109,8 +109,15 @@ final class TryEverything {
 
   /** Whether some simple way over wires leads from a pin to a source's minus through a wire. */
   boolean returnsThrough(int pin, RandomCar.Link wire) {
+    return returnsThrough(pin, wire, true);
+  }
+
+  /** The same; to the minus of sources that do not limit themselves alone, or to any. */
+  boolean returnsThrough(int pin, RandomCar.Link wire, boolean limitedToo) {
     boolean[] minus = new boolean[car.pins];
-    car.of("source").forEach(source -> minus[source.b()] = true);
+    car.of("source").stream()
+        .filter(source -> limitedToo || source.amps() == 0)
+        .forEach(source -> minus[source.b()] = true);
     boolean[] passed = new boolean[car.pins];
     return walk(pin, wire, false, passed, minus);
   }

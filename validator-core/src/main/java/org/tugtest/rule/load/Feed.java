@@ -6,14 +6,14 @@ import org.tugtest.facts.Facts;
 import org.tugtest.finding.Basis;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
-import org.tugtest.network.Network;
 import org.tugtest.network.Point;
 import org.tugtest.operate.OperatingPoint;
 
 /**
  * What arrives at a load that draws, and what is lost on the way there and back. The reference is
  * the terminals of the source that feeds it; where that is a generator, those of the first other
- * source on its island.
+ * source whose plus is joined to its own as the contacts stand. The ways are then those from that
+ * source.
  *
  * @param load a load or coil that current flows through
  * @param volts at its ends, 0 or more
@@ -39,7 +39,6 @@ public record Feed(
     boolean forward = state.amps(load) >= 0;
     Point high = forward ? load.a() : load.b();
     Point low = forward ? load.b() : load.a();
-    Network network = facts.network();
     Flows flows = Flows.in(facts, state);
     Way supply = Way.supply(state, flows, high);
     Way back = Way.back(state, flows, low);
@@ -47,7 +46,13 @@ public record Feed(
     if (source == null) {
       return Optional.empty();
     }
-    Edge.OfElement reference = isGenerator(source) ? steady(state, network, source) : source;
+    Edge.OfElement reference = source;
+    if (isGenerator(source)) {
+      Abreast abreast = Abreast.of(facts, state);
+      reference = abreast.steady(source).orElse(source);
+      supply = reference.equals(source) ? supply : abreast.from(reference, supply, true);
+      back = reference.equals(source) ? back : abreast.from(reference, back, false);
+    }
     OptionalDouble plus = state.volts(reference.a());
     OptionalDouble minus = state.volts(reference.b());
     OptionalDouble in = state.volts(high);
@@ -71,20 +76,24 @@ public record Feed(
     return edge.element() instanceof Element.Source source && source.generator();
   }
 
-  private static Edge.OfElement steady(
-      OperatingPoint state, Network network, Edge.OfElement generator) {
-    int at = network.index(generator.a());
-    return network.sources().stream()
-        .filter(source -> !isGenerator(source))
-        .filter(source -> state.volts(source.a()).isPresent())
-        .filter(source -> state.solution().oneIsland(at, network.index(source.a())))
-        .findFirst()
-        .orElse(generator);
-  }
-
   /** Volts lost there and back. */
   public double drop() {
     return supplyDrop + returnDrop;
+  }
+
+  /**
+   * Whether the current of a load in a state passes another load or coil as well, before it or
+   * behind it: the two share the volts, and what one does not get is no loss.
+   */
+  static boolean isShared(Facts facts, OperatingPoint state, Edge.OfElement load) {
+    if (!state.draws(load)) {
+      return false;
+    }
+    boolean forward = state.amps(load) >= 0;
+    Flows flows = Flows.in(facts, state);
+    Way supply = Way.supply(state, flows, forward ? load.a() : load.b());
+    Way back = Way.back(state, flows, forward ? load.b() : load.a());
+    return supply.source() == null || back.source() == null;
   }
 
   /** The weakest figure on both ways. */

@@ -1,8 +1,12 @@
 package org.tugtest.rule.load;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.tugtest.facts.Facts;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
@@ -17,6 +21,7 @@ import org.tugtest.operate.OperatingPoint;
  */
 final class Live {
   private static final int BLOCKERS = 6;
+  private static final double SOME_AMPS = 1e-6;
   private final OperatingPoint state;
   private final Network network;
   private final Reach plus;
@@ -90,6 +95,59 @@ final class Live {
     return (plus.reaches(load.a()) && minus.reaches(load.b()))
         || (plus.reaches(load.b()) && minus.reaches(load.a()))
         || (!fed(load) && (minus.reaches(load.a()) || minus.reaches(load.b())));
+  }
+
+  /**
+   * Whether a load works though it lacks one side: it has the volts it works with, and its current
+   * passes on the way such loads alone as shall work in this state too, or are free. So are two
+   * fans in a row, and a charge lamp before the field of its alternator.
+   *
+   * @param leastV the volts it works with
+   */
+  boolean worksInARow(Edge.OfElement load, double leastV) {
+    if (Math.abs(state.across(load)) < leastV || !state.draws(load)) {
+      return false;
+    }
+    boolean forward = state.amps(load) >= 0;
+    return onlyWanted(forward ? load.b() : load.a(), load, true)
+        && onlyWanted(forward ? load.a() : load.b(), load, false);
+  }
+
+  /** Follows the current from a point, with it or against it, until it comes to sources. */
+  private boolean onlyWanted(Point start, Edge.OfElement own, boolean along) {
+    Set<Point> seen = new HashSet<>(List.of(start));
+    Deque<Point> open = new ArrayDeque<>(seen);
+    while (!open.isEmpty()) {
+      Point at = open.remove();
+      for (Edge edge : network.edgesAt(at)) {
+        double away = edge.a().equals(at) ? state.amps(edge) : -state.amps(edge);
+        if (edge.equals(own) || (along ? away : -away) <= SOME_AMPS) {
+          continue;
+        }
+        if (edge instanceof Edge.OfElement inside) {
+          Element element = inside.element();
+          if (element instanceof Element.Source) {
+            continue;
+          }
+          boolean lies = element instanceof Element.Load its && isMeant(inside, its);
+          if (!lies && isUser(element)) {
+            return false;
+          }
+        }
+        if (seen.add(edge.across(at))) {
+          open.add(edge.across(at));
+        }
+      }
+    }
+    return true;
+  }
+
+  private boolean isMeant(Edge.OfElement load, Element.Load its) {
+    return state.wanted(load) || its.use() == Element.Load.Use.FREE;
+  }
+
+  private static boolean isUser(Element element) {
+    return element instanceof Element.Load || element instanceof Element.Coil;
   }
 
   /** The end that should be on plus and is not: the one that is not on minus. */

@@ -61,7 +61,7 @@ final class Unserved {
       for (Live live : states) {
         if (live.state().wanted(user)) {
           wanted = true;
-          if (lacks.test(live, user)) {
+          if (lacks.test(live, user) && !worksInARow(facts, live, user)) {
             lack.in().put(live, end.apply(live, user));
           }
         }
@@ -87,6 +87,11 @@ final class Unserved {
     }
     return lack.in().entrySet().stream()
         .allMatch(entry -> entry.getKey().joins(entry.getValue(), facts.wiring().implied()));
+  }
+
+  private static boolean worksInARow(Facts facts, Live live, Edge.OfElement user) {
+    return user.element() instanceof Element.Load load
+        && live.worksInARow(user, Users.leastVolts(facts, load));
   }
 
   private static boolean isUser(Edge.OfElement edge) {

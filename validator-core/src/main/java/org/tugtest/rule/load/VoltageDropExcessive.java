@@ -29,6 +29,8 @@ public final class VoltageDropExcessive implements Rule {
   private static final String GRAVE = "gravePercent";
   private static final double TWICE_FROM_V = 20;
   private static final String NOT_FED = "no state that wants it feeds it";
+  private static final String SHARED =
+      "its current passes another load as well, with which it shares the volts";
   private static final String NO_LENGTH = "a wire on its way gives no length or size";
   private static final RuleInfo INFO =
       RuleInfo.of("voltage-drop-excessive", Heading.LOAD, Level.WARNING)
@@ -42,7 +44,9 @@ public final class VoltageDropExcessive implements Rule {
               0.5 V for one that works continuously and 1.0 V for an intermittent one, twice that
               from 20 V nominal on. Brief states may lose twice as much. Over 10 % is an error. The
               reference is the source that feeds the load; where a generator does, the first source
-              beside it that is none.
+              that is none and whose plus is joined to its plus. Loads whose current passes another
+              load too, such as two fans in a row or a charge lamp before a field, share the volts
+              and are not judged in that state.
               """)
           .why(
               """
@@ -107,9 +111,14 @@ public final class VoltageDropExcessive implements Rule {
       List<Held> held = new ArrayList<>();
       boolean wanted = false;
       Edge unknown = null;
+      boolean shared = false;
       for (OperatingPoint state : facts.operating().all()) {
         if (state.wanted(load)) {
           wanted = true;
+          if (Feed.isShared(facts, state, load)) {
+            shared = true;
+            continue;
+          }
           Optional<Feed> feed = Feed.of(facts, state, load);
           if (feed.isPresent()) {
             held.add(held(facts, settings, feed.get()));
@@ -118,7 +127,7 @@ public final class VoltageDropExcessive implements Rule {
         }
       }
       if (wanted) {
-        judge(facts, load, held, unknown, ledger);
+        judge(facts, load, held, unknown, shared ? SHARED : NOT_FED, ledger);
       }
     }
   }
@@ -157,13 +166,18 @@ public final class VoltageDropExcessive implements Rule {
   }
 
   private static void judge(
-      Facts facts, Edge.OfElement load, List<Held> held, @Nullable Edge unknown, Ledger ledger) {
+      Facts facts,
+      Edge.OfElement load,
+      List<Held> held,
+      @Nullable Edge unknown,
+      String none,
+      Ledger ledger) {
     Held worst = null;
     for (Held one : held) {
       worst = worst == null || one.over() > worst.over() ? one : worst;
     }
     if (worst == null) {
-      ledger.notJudged(load.subject(), NOT_FED);
+      ledger.notJudged(load.subject(), none);
     } else if (worst.over() > 1) {
       ledger.finding(finding(facts, load, worst, held));
     } else if (unknown != null) {

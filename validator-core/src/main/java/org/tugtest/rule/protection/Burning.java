@@ -70,7 +70,7 @@ final class Burning {
     for (Exposure exposure : facts.protection().returning()) {
       Edge.OfWire wire = exposure.wire();
       Map<String, ShortCircuit> greatest = new LinkedHashMap<>();
-      for (Edge.OfElement load : facts.protection().loadsBehind(wire.wire().id(), false)) {
+      for (Edge.OfElement load : facts.protection().strongFaultsBehind(wire.wire().id())) {
         ofLoads
             .getOrDefault(load.text(), Map.of())
             .forEach((fuses, fault) -> greatest.merge(fuses, fault, Burning::greater));

@@ -54,8 +54,7 @@ final class Gauge {
   }
 
   private static String faults(Protection protection, String wire) {
-    List<String> loads =
-        protection.loadsBehind(wire, false).stream().map(Edge.OfElement::text).toList();
+    List<String> loads = protection.faultsBehind(wire).stream().map(Edge.OfElement::text).toList();
     return (loads.size() == 1 ? "a fault in " : "faults in ")
         + Series.and(loads, NAMED)
         + " can send ";

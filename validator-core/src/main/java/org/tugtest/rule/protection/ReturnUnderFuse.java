@@ -23,7 +23,9 @@ public final class ReturnUnderFuse implements Rule {
               through it fail inside. What can flow is the greatest flow from all sources into the
               feeds of all these loads together, with the ratings of fuses as bounds. A load returns
               through a wire when a simple way from its return pin to a minus leads through it; links
-              and bolted metal carry what they join, so that no wire beside them has to. Loads
+              and bolted metal carry what they join, so that no wire beside them has to. A wire that
+              leads to the minus of sources with "selfLimiting" alone, as of a converter or a solar
+              charger, takes back what they give, and what faults beyond it send the other way. Loads
               without a fuse are left out: they have a finding of their own. Besides, a warning: the
               greatest of these fuses may hold 1.35 times its rating for ten minutes, and the wire
               then gets hotter than 25 K over its class.

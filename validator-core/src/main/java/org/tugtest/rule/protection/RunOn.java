@@ -15,9 +15,8 @@ import org.tugtest.model.Ref;
 import org.tugtest.model.State;
 import org.tugtest.network.Edge;
 import org.tugtest.network.Path;
-import org.tugtest.network.Point;
-import org.tugtest.network.Reach;
 import org.tugtest.operate.AmbientTemperature;
+import org.tugtest.operate.FedWay;
 import org.tugtest.operate.Operating;
 import org.tugtest.operate.OperatingPoint;
 import org.tugtest.solve.Grids;
@@ -27,7 +26,6 @@ import org.tugtest.solve.Grids;
  * generator is solved again, entered from itself, with all isolator contacts open.
  */
 final class RunOn {
-  private static final double SOME_AMPS = 1e-6;
   private static final String OFF = "off";
   private final Facts facts;
   private final AmbientTemperature air;
@@ -113,20 +111,7 @@ final class RunOn {
 
   /** The way by which current comes to a load, through whatever it comes. */
   private List<String> way(OperatingPoint point, Edge.OfElement load) {
-    List<Point> plus = facts.network().sources().stream().map(Edge.OfElement::a).toList();
-    Reach along =
-        Reach.from(facts.network(), plus, (edge, from) -> edge != load && flows(point, edge, from));
-    Point high = point.across(load) >= 0 ? load.a() : load.b();
-    Optional<Path> way = along.path(high);
-    return way.map(path -> List.of(path.text())).orElse(List.of());
-  }
-
-  private static boolean flows(OperatingPoint point, Edge edge, Point from) {
-    if (edge instanceof Edge.OfElement inside && inside.element() instanceof Element.Source) {
-      return false;
-    }
-    double amps = point.amps(edge);
-    return (from.equals(edge.a()) ? amps : -amps) > SOME_AMPS;
+    return FedWay.to(facts.network(), point, load).stream().map(Path::text).toList();
   }
 
   /** What a state sets, with every isolator contact open. */

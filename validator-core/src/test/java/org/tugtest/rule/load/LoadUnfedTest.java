@@ -119,4 +119,23 @@ class LoadUnfedTest {
     assertThat(judged.coverage().missing().keySet())
         .containsExactly("a file of this harness could not be read");
   }
+
+  @Test
+  void theSecondOfTwoFansInARowIsFedThroughTheFirst() {
+    String text =
+        """
+        {"format": 1,
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+           "A": {"elements": {"it": {"kind": "load", "a": "1", "b": "2", "ohms": 1, "minV": 5}}},
+           "B": {"elements": {"it": {"kind": "load", "a": "1", "b": "2", "ohms": 1, "minV": 5}}}},
+         "wires": {"W1": {"from": "BAT:+", "to": "A:1", "areaMm2": 1, "cutMm": 100},
+                   "W2": {"from": "A:2", "to": "B:1", "areaMm2": 1, "cutMm": 100},
+                   "W3": {"from": "B:2", "to": "BAT:-", "areaMm2": 1, "cutMm": 100}},
+         "states": {"run": {"on": [%s]}}}
+        """;
+    assertThat(Judged.of(new LoadUnfed(), text.formatted("\"A\", \"B\"")).findings()).isEmpty();
+    assertThat(Judged.of(new LoadUnfed(), text.formatted("\"B\"")).messages())
+        .containsExactly("B.it has no way to a source's plus in state run");
+  }
 }

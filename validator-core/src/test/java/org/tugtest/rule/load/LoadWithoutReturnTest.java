@@ -79,4 +79,42 @@ class LoadWithoutReturnTest {
             """);
     assertThat(judged.findings()).isEmpty();
   }
+
+  /** A load before another one; both hang between plus and minus. */
+  private static Judged inARow(String first, String second, String on) {
+    return Judged.of(
+        new LoadWithoutReturn(),
+        """
+        {"format": 1,
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+           "A": {"elements": {"it": {"kind": "load", "a": "1", "b": "2", %s}}},
+           "B": {"elements": {"it": {"kind": "load", "a": "1", "b": "2", %s}}}},
+         "wires": {"W1": {"from": "BAT:+", "to": "A:1", "areaMm2": 1, "cutMm": 100},
+                   "W2": {"from": "A:2", "to": "B:1", "areaMm2": 1, "cutMm": 100},
+                   "W3": {"from": "B:2", "to": "BAT:-", "areaMm2": 1, "cutMm": 100}},
+         "states": {"run": {"on": [%s]}}}
+        """
+            .formatted(first, second, on));
+  }
+
+  @Test
+  void aChargeLampReturnsThroughTheFieldOfItsAlternator() {
+    String lamp = "\"watts\": 2, \"atVolts\": 12";
+    String field = "\"ohms\": 4, \"use\": \"free\"";
+    assertThat(inARow(lamp, field, "\"A\"").findings()).isEmpty();
+    assertThat(inARow(lamp, "\"ohms\": 72", "\"A\"").messages())
+        .as("what the state does not want is no way back")
+        .containsExactly("A.it has no way to a source's minus in state run");
+  }
+
+  @Test
+  void twoFansInARowReturnOneThroughTheOtherAsLongAsEachHasItsVolts() {
+    String fan = "\"ohms\": 1, \"minV\": 5.9";
+    assertThat(inARow(fan, fan, "\"A\", \"B\"").findings()).isEmpty();
+    String weak = "\"ohms\": 1, \"minV\": 6";
+    assertThat(inARow(weak, weak, "\"A\", \"B\"").messages())
+        .as("the wires take what is missing to 6 V")
+        .containsExactly("A.it has no way to a source's minus in state run");
+  }
 }

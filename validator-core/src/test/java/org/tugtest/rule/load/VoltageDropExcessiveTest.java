@@ -181,4 +181,78 @@ class VoltageDropExcessiveTest {
     assertThat(judged.findings().get(0).remedy())
         .matches("make W1 of c: 0.33 V less, 0.41 V in all, 150 g more");
   }
+
+  @Test
+  void whatTwoLoadsInARowShareIsNoLoss() {
+    Judged judged =
+        Judged.of(
+            new VoltageDropExcessive(),
+            """
+            {"format": 1,
+             "devices": {
+               "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+               "A": {"elements": {"it": {"kind": "load", "a": "1", "b": "2", "ohms": 1, "minV": 5}}},
+               "B": {"elements": {"it": {"kind": "load", "a": "1", "b": "2", "ohms": 1, "minV": 5}}}},
+             "wires": {"W1": {"from": "BAT:+", "to": "A:1", "areaMm2": 1, "cutMm": 100},
+                       "W2": {"from": "A:2", "to": "B:1", "areaMm2": 1, "cutMm": 100},
+                       "W3": {"from": "B:2", "to": "BAT:-", "areaMm2": 1, "cutMm": 100}}}
+            """);
+    assertThat(judged.findings()).isEmpty();
+    assertThat(judged.coverage().missing())
+        .containsKey("its current passes another load as well, with which it shares the volts");
+  }
+
+  /** A converter of 13 V beside the battery of 48 V that it shares the return with. */
+  private static Judged converter(int mm) {
+    return Judged.of(
+        new VoltageDropExcessive(),
+        """
+        {"format": 1, "defaults": {"nominalV": 48},
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 52}}},
+           "DC": {"elements": {
+             "in": {"kind": "load", "a": "in", "b": "0", "watts": 60},
+             "out": {"kind": "source", "plus": "12", "minus": "0", "volts": 13, "generator": true}}},
+           "LED": {"elements": {"it": {"kind": "load", "a": "1", "b": "2", "amps": 4, "minV": 9}}}},
+         "wires": {"W1": {"from": "BAT:+", "to": "DC:in", "areaMm2": 1.5, "cutMm": 500},
+                   "W2": {"from": "DC:0", "to": "BAT:-", "areaMm2": 1.5, "cutMm": 500},
+                   "W3": {"from": "DC:12", "to": "LED:1", "areaMm2": 1, "cutMm": %d},
+                   "W4": {"from": "LED:2", "to": "DC:0", "areaMm2": 1, "cutMm": 100}}}
+        """
+            .formatted(mm));
+  }
+
+  @Test
+  void dropsBehindAConverterAreCountedFromIt() {
+    assertThat(converter(1000).findings()).isEmpty();
+    assertThat(converter(20_000).messages()).hasSize(1);
+    assertThat(converter(20_000).messages().get(0)).startsWith("LED.it loses 1.");
+  }
+
+  @Test
+  void besideAnAlternatorTheWayIsThatFromTheBattery() {
+    Judged judged =
+        Judged.of(
+            new VoltageDropExcessive(),
+            """
+            {"format": 1,
+             "devices": {
+               "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12.6}}},
+               "ALT": {"elements": {
+                 "gen": {"kind": "source", "plus": "w", "minus": "31", "volts": 15, "generator": true},
+                 "rect": {"kind": "diode", "a": "w", "b": "B+"}}},
+               "BAR": {"elements": {"it": {"kind": "link", "a": "1", "b": "2"}}},
+               "FAN": {"elements": {"it": {"kind": "load", "a": "1", "b": "2", "amps": 10}}}},
+             "wires": {"W1": {"from": "BAT:+", "to": "BAR:1", "areaMm2": 16, "cutMm": 300},
+                       "W2": {"from": "ALT:B+", "to": "BAR:1", "areaMm2": 16, "cutMm": 1500},
+                       "W3": {"from": "BAR:2", "to": "FAN:1", "areaMm2": 1, "cutMm": 4000},
+                       "W4": {"from": "FAN:2", "to": "BAT:-", "areaMm2": 2.5, "cutMm": 500},
+                       "W5": {"from": "ALT:31", "to": "BAT:-", "areaMm2": 16, "cutMm": 1500}}}
+            """);
+    assertThat(judged.findings()).hasSize(1);
+    assertThat(judged.findings().get(0).details())
+        .anyMatch(line -> line.contains(" in W3 "))
+        .anyMatch(line -> line.contains(" in W1 "))
+        .noneMatch(line -> line.contains("ALT.rect") || line.contains(" in W2 "));
+  }
 }

@@ -113,4 +113,45 @@ class ReturnUnderFuseTest {
         .isEqualTo(Level.WARNING);
     assertThat(judged.messages().get(0)).endsWith("(a fault in FAN.m can send it through)");
   }
+
+  /** A converter whose minus shares the battery's return; its earth wire, input fuse and output. */
+  private static Judged converter(double areaMm2, double inputA, double outputA) {
+    return judged(
+        all(
+            fuse("FB", 100),
+            fuse("FD", inputA),
+            load("MOTOR"),
+            load("LED"),
+            """
+            "DC": {"elements": {
+              "in": {"kind": "load", "a": "in", "b": "0", "watts": 60},
+              "out": {"kind": "source", "plus": "12", "minus": "0", "volts": 13, "maxA": %s,
+                      "generator": true, "selfLimiting": true}}}
+            """
+                .formatted(outputA),
+            "\"BAR\": {\"pins\": {\"1\": {}}}"),
+        all(
+            wire("W1", "BAT:+", "FB:in", 35),
+            wire("W2", "FB:1", "MOTOR:1", 35),
+            wire("W3", "MOTOR:2", "BAR:1", 35),
+            wire("W4", "BAR:1", "BAT:-", 35),
+            wire("W5", "BAT:+", "FD:in", 35),
+            wire("W6", "FD:1", "DC:in", 4),
+            wire("W7", "DC:0", "BAR:1", areaMm2),
+            wire("W8", "DC:12", "LED:1", 4),
+            wire("W9", "LED:2", "BAR:1", 4)));
+  }
+
+  @Test
+  void toAConverterComesBackNoMoreThanItGivesOrItsInputTakes() {
+    assertThat(converter(0.5, 5, 12).messages()).as("0.5 mm2 stands 12.4 A").isEmpty();
+    assertThat(converter(0.5, 5, 13).messages())
+        .containsExactly(
+            "wire W7 stands 12.4 A, but faults in DC.in, MOTOR.m and LED.m can send 13 A through"
+                + " it, as DC.out (limits itself to 13 A) allows");
+    assertThat(converter(0.5, 15, 12).messages())
+        .containsExactly(
+            "wire W7 stands 12.4 A, but a fault in DC.in can send 15 A through"
+                + " it, as FD.f (15 A) allows");
+  }
 }
