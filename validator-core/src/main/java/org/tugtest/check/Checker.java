@@ -7,8 +7,10 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.tugtest.expect.Expectations;
 import org.tugtest.facts.Facts;
 import org.tugtest.facts.WaiverUse;
@@ -16,15 +18,30 @@ import org.tugtest.finding.Finding;
 import org.tugtest.finding.Subject;
 import org.tugtest.model.Waiver;
 import org.tugtest.rule.Coverage;
+import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
 import org.tugtest.rule.RuleInfo;
 import org.tugtest.rule.Settings;
 import org.tugtest.rule.Stage;
 
-/** Runs the rules on one harness, stage by stage. A rule that breaks does not stop the others. */
+/**
+ * Runs the rules on one harness: those about waivers one by one after all others, which run side by
+ * side. A rule that breaks does not stop the others.
+ */
 public final class Checker {
   private static final int STACK_LINES = 8;
+
+  /** Headings whose rules mostly read what is written come before those that need solved states. */
+  private static final List<Heading> TURNS =
+      List.of(
+          Heading.CONNECTORS,
+          Heading.BODY,
+          Heading.PROTECTION,
+          Heading.BUILT,
+          Heading.WRITTEN,
+          Heading.LOAD);
+
   private final RuleCatalog catalog;
   private final Selection selection;
 
@@ -37,12 +54,42 @@ public final class Checker {
   /** Checks one harness. */
   public CheckResult check(Facts facts) {
     Run run = new Run(facts);
-    List<Rule> rules = new ArrayList<>(catalog.rules());
-    rules.sort(Comparator.comparing(rule -> rule.info().stage()));
-    for (Rule rule : rules) {
-      run.run(rule);
-    }
+    run.all(catalog.rules().stream().filter(rule -> !isLast(rule)).toList());
+    catalog.rules().stream().filter(Checker::isLast).forEach(rule -> run.all(List.of(rule)));
     return run.result(catalog);
+  }
+
+  private static boolean isLast(Rule rule) {
+    return rule.info().stage() == Stage.WAIVERS;
+  }
+
+  /**
+   * The order in which rules are begun: one that solves the circuits, which takes longest, then
+   * those that do not wait for it.
+   */
+  private static List<Rule> begun(List<Rule> rules) {
+    List<Rule> order = new ArrayList<>(rules);
+    order.sort(Comparator.comparingInt(rule -> TURNS.indexOf(rule.info().heading())));
+    Optional<Rule> first =
+        rules.stream().filter(rule -> rule.info().heading() == Heading.LOAD).findFirst();
+    first.ifPresent(
+        rule -> {
+          order.remove(rule);
+          order.add(0, rule);
+        });
+    return order;
+  }
+
+  /** What came of a rule. */
+  private sealed interface Outcome {
+    /** It was left out. */
+    record Left(NotRun why) implements Outcome {}
+
+    /** It broke. */
+    record Broke(Crash crash) implements Outcome {}
+
+    /** It judged. */
+    record Judged(Ledger ledger) implements Outcome {}
   }
 
   private final class Run {
@@ -59,23 +106,41 @@ public final class Checker {
       this.waivers = Waivers.of(facts.harness().waivers().values(), facts.today());
     }
 
-    void run(Rule rule) {
+    /** Runs rules side by side and takes in what came of them in their own order. */
+    void all(List<Rule> rules) {
+      Map<Rule, Outcome> outcomes = new ConcurrentHashMap<>();
+      ManyHands.all(
+          begun(rules).stream()
+              .map(rule -> (Runnable) () -> outcomes.put(rule, outcome(rule)))
+              .toList());
+      for (Rule rule : rules) {
+        String id = rule.info().id();
+        Outcome outcome = Objects.requireNonNull(outcomes.get(rule));
+        if (outcome instanceof Outcome.Left left) {
+          notRun.put(id, left.why());
+        } else if (outcome instanceof Outcome.Broke broke) {
+          crashes.add(broke.crash());
+        } else if (outcome instanceof Outcome.Judged judged) {
+          coverage.put(id, judged.ledger().coverage());
+          judged.ledger().findings().forEach(this::add);
+        }
+      }
+    }
+
+    private Outcome outcome(Rule rule) {
       RuleInfo info = rule.info();
       Settings settings = new Settings(info, facts.harness().limits().get(info.id()));
       Optional<String> why = whyNot(info, settings);
       if (why.isPresent()) {
-        notRun.put(info.id(), new NotRun(info.id(), why.get()));
-        return;
+        return new Outcome.Left(new NotRun(info.id(), why.get()));
       }
       Ledger ledger = new Ledger(info, settings, facts.places());
       try {
         rule.judge(view(info), settings, ledger);
       } catch (RuntimeException | StackOverflowError | LinkageError | AssertionError broken) {
-        crashes.add(crash(info.id(), broken));
-        return;
+        return new Outcome.Broke(crash(info.id(), broken));
       }
-      coverage.put(info.id(), ledger.coverage());
-      ledger.findings().forEach(this::add);
+      return new Outcome.Judged(ledger);
     }
 
     private Optional<String> whyNot(RuleInfo info, Settings settings) {
