@@ -29,6 +29,7 @@ public final class Guard {
 
   /** Checks what is about to be committed. */
   public static void main(String[] arguments) {
+    Ahead.begin();
     PrintWriter out =
         new PrintWriter(
             new BufferedWriter(

@@ -14,6 +14,7 @@ import org.tugtest.check.Selection;
 import org.tugtest.files.Choice;
 import org.tugtest.files.Folders;
 import org.tugtest.files.Scope;
+import org.tugtest.finding.Level;
 import org.tugtest.fleet.AnnouncedChanges;
 import org.tugtest.fleet.Baselines;
 import org.tugtest.fleet.Fleet;
@@ -86,7 +87,9 @@ final class GuardRun {
         return Report.Outcome.CLEAN;
       }
       RuleCatalog catalog = RuleCatalog.standard();
-      Fleet fleet = new Fleet(reader, catalog, Selection.ALL, seen.revision().today(), 1);
+      Level from = from(order.gate());
+      Selection selection = Selection.ALL.from(from);
+      Fleet fleet = new Fleet(reader, catalog, selection, seen.revision().today(), 1);
       Judged judged = new Judged(fleet, seen, tree, scope);
       List<HarnessReport> checked = judged(judged, roots, rehearsed);
       Report report =
@@ -103,13 +106,28 @@ final class GuardRun {
               null,
               goals + "explain -Dtugtest.rule=",
               goals + "trace -Dtugtest.at=",
-              goals + "tidy -Dtugtest.tidy.adopt");
+              goals + "tidy -Dtugtest.tidy.adopt",
+              from);
       ConsoleReport.lines(report, ending).stream().map(ConsoleLine::text).forEach(lines);
+      if (from != Level.NOTE) {
+        lines.accept(
+            "looked for "
+                + (from == Level.ERROR ? "errors alone; warnings and notes" : "no notes; notes")
+                + " are told by: "
+                + goals
+                + "check");
+      }
       if (!order.later().isBlank()) {
         lines.accept(order.later());
       }
       return report.outcome();
     }
+  }
+
+  /** The level from which on a finding could block; errors are told even when nothing blocks. */
+  private static Level from(Gate gate) {
+    Level from = gate.from();
+    return from == null ? Level.ERROR : from;
   }
 
   /** What is needed to judge. */

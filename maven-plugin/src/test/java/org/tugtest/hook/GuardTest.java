@@ -76,6 +76,34 @@ class GuardTest {
   }
 
   @Test
+  void warningsAndNotesAreNotToldUnlessTheyBlock() throws IOException {
+    RealGit git = Guarded.repository(top);
+    String note = "part-unused";
+    git.write(
+        ROOT,
+        """
+        {"format": 1, "sketch": true, "uses": ["looms/left.json", "looms/right.json"],
+         "parts": {"wires": {"w": {"areaMm2": 1.0, "maxC": 105}}}}
+        """);
+
+    Ended ended = commit(git, "-a");
+
+    assertThat(ended.said())
+        .contains(
+            "0 errors, 0 waived",
+            "looked for errors alone; warnings and notes are told by: mvn tugtest:check")
+        .doesNotContain(note);
+    GuardOrder all =
+        new GuardOrder(
+            "src/main/harness", List.of(), List.of(), List.of(), "note", "mvn tugtest:", "");
+    Guarded.install(git, all);
+    git.run("reset", "-q", "--soft", "HEAD~1");
+    Ended blocked = commit(git);
+    assertThat(blocked.code()).isEqualTo(1);
+    assertThat(blocked.said()).contains("note " + note).doesNotContain("looked for");
+  }
+
+  @Test
   void aCommitOfOtherFilesIsNotEvenLookedAt() throws IOException {
     RealGit git = Guarded.repository(top);
     Files.delete(top.resolve(".git/hooks/tugtest/guard.jar"));

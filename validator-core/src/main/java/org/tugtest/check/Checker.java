@@ -152,7 +152,7 @@ public final class Checker {
       }
       boolean untold = info.stage() == Stage.BUILT && facts.asBuilt().isEmpty();
       return selection
-          .whyNot(info.id())
+          .whyNot(info.id(), settings.gravest())
           .or(() -> untold ? Optional.of(NotRun.NOTHING_BUILT) : Optional.empty());
     }
 

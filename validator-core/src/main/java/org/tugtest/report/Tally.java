@@ -63,8 +63,14 @@ public record Tally(Map<Level, Integer> standing, int waived) {
 
   /** {@code 2 errors, 1 warning, 0 notes, 3 waived}. */
   public String shown() {
+    return shown(Level.NOTE);
+  }
+
+  /** The same without the levels less grave than {@code from}. */
+  public String shown(Level from) {
     String levels =
         standing.entrySet().stream()
+            .filter(entry -> entry.getKey().atLeast(from))
             .map(entry -> counted(entry.getValue(), entry.getKey().word()))
             .collect(Collectors.joining(", "));
     return levels + ", " + waived + " waived";

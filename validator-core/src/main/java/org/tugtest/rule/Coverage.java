@@ -45,10 +45,10 @@ public record Coverage(String rule, String noun, int judged, Map<String, List<Su
     return 100L * judged < (long) percent * (subjects() - off);
   }
 
-  /** The coverage for sorted sets of subjects. */
+  /** The coverage for sets of subjects. */
   static Coverage of(String rule, String noun, int judged, Map<String, Set<Subject>> reasons) {
     Map<String, List<Subject>> lists = new TreeMap<>();
-    reasons.forEach((reason, subjects) -> lists.put(reason, List.copyOf(subjects)));
+    reasons.forEach((reason, subjects) -> lists.put(reason, subjects.stream().sorted().toList()));
     return new Coverage(rule, noun, judged, lists);
   }
 }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;
 import org.tugtest.finding.Subject;
@@ -46,6 +45,8 @@ public final class Ledger {
   /**
    * A subject was judged and this is wrong. Its first subject counts as judged, once however many
    * findings it has.
+   *
+   * @throws IllegalArgumentException when the draft asks for a graver level than the rule declares
    */
   public void finding(Finding.Draft draft) {
     finding(draft, List.of(draft.firstSubject()));
@@ -62,7 +63,16 @@ public final class Ledger {
       members.forEach(member -> notJudged(member, OFF_HERE));
       return;
     }
-    Level level = settings.levelAt(first, draft.ownLevel()).cappedAt(draft.ownBasis().gravest());
+    Level own = draft.ownLevel();
+    if (own != null && !info.gravest().atLeast(own)) {
+      throw new IllegalArgumentException(
+          info.id()
+              + " declares "
+              + info.gravest().word()
+              + " as the level of its gravest findings, and one is of level "
+              + own.word());
+    }
+    Level level = settings.levelAt(first, own).cappedAt(draft.ownBasis().gravest());
     findings.add(draft.finish(info.id(), level, places));
     bad.addAll(members);
   }
@@ -85,7 +95,7 @@ public final class Ledger {
    * @param reason what is missing, in a few words that are the same for all such subjects
    */
   public void notJudged(Subject subject, String reason) {
-    missing.computeIfAbsent(reason, word -> new TreeSet<>()).add(subject);
+    missing.computeIfAbsent(reason, word -> new HashSet<>()).add(subject);
   }
 
   /** What was found, in the order it was said. */

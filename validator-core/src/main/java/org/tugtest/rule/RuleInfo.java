@@ -10,6 +10,7 @@ import org.tugtest.finding.Level;
  *
  * @param id kebab-case name of the class
  * @param level usual level
+ * @param gravest level of its gravest findings while a team sets none; the usual one or graver
  * @param summary the bad state it finds, one sentence without a full stop at the end
  * @param subjects what it judges, in the plural: {@code cavities with wires}
  * @param looksFor what exactly makes it fire
@@ -25,6 +26,7 @@ public record RuleInfo(
     Heading heading,
     Stage stage,
     Level level,
+    Level gravest,
     String summary,
     String subjects,
     String looksFor,
@@ -36,6 +38,10 @@ public record RuleInfo(
     List<String> passing) {
 
   public RuleInfo {
+    if (!gravest.atLeast(level)) {
+      throw new IllegalArgumentException(
+          id + ": " + gravest.word() + " is less grave than its usual level");
+    }
     settings = List.copyOf(settings);
     failing = List.copyOf(failing);
     passing = List.copyOf(passing);
@@ -56,6 +62,7 @@ public record RuleInfo(
     private final String id;
     private final Heading heading;
     private final Level level;
+    private Level gravest;
     private final List<Setting> settings = new ArrayList<>();
     private final List<String> failing = new ArrayList<>();
     private final List<String> passing = new ArrayList<>();
@@ -71,11 +78,18 @@ public record RuleInfo(
       this.id = id;
       this.heading = heading;
       this.level = level;
+      this.gravest = level;
     }
 
     /** When it runs; with the harness when not said. */
     public Builder stage(Stage when) {
       stage = when;
+      return this;
+    }
+
+    /** The level of its gravest findings, where some are graver than usual. */
+    public Builder gravest(Level most) {
+      gravest = most;
       return this;
     }
 
@@ -136,8 +150,8 @@ public record RuleInfo(
     /** The finished description. */
     public RuleInfo build() {
       return new RuleInfo(
-          id, heading, stage, level, summary, subjects, looksFor, why, remedy, basis, settings,
-          failing, passing);
+          id, heading, stage, level, gravest, summary, subjects, looksFor, why, remedy, basis,
+          settings, failing, passing);
     }
   }
 }

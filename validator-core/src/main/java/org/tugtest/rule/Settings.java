@@ -1,5 +1,6 @@
 package org.tugtest.rule;
 
+import java.util.Comparator;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.finding.Level;
@@ -76,6 +77,19 @@ public final class Settings {
     return written
         .or(() -> limits == null ? Optional.empty() : level(limits.level()))
         .orElse(asked == null ? info.level() : asked);
+  }
+
+  /** The gravest level that a finding of the rule can have, with what the team wrote for it. */
+  public Level gravest() {
+    if (limits == null) {
+      return info.gravest();
+    }
+    Level everywhere = level(limits.level()).orElse(info.gravest());
+    return limits.places().values().stream()
+        .flatMap(here -> level(here.level()).stream())
+        .filter(there -> there.atLeast(everywhere))
+        .min(Comparator.naturalOrder())
+        .orElse(everywhere);
   }
 
   private static Optional<Level> level(@Nullable String word) {

@@ -173,6 +173,23 @@ class CheckerTest {
   }
 
   @Test
+  void rulesThatCannotFindAnythingSoGraveDoNotRunWhateverTheTeamSets() {
+    TeamRule rule = new TeamRule("team-counts");
+    Selection warnings = Selection.ALL.from(Level.WARNING);
+    assertThat(check("", Selection.ALL.from(Level.ERROR), rule).findings()).hasSize(2);
+    String note = "\"limits\": {\"team-counts\": {\"level\": \"note\"%s}}";
+    CheckResult lowered = check(note.formatted(""), warnings, rule);
+    assertThat(lowered.notRun())
+        .containsExactly(new NotRun("team-counts", NotRun.NOT_SO_GRAVE))
+        .allMatch(NotRun::expected);
+    String raised = ", \"places\": {\"wires/W2\": {\"level\": \"%s\"}}";
+    assertThat(found(check(note.formatted(raised.formatted("warning")), warnings, rule)))
+        .containsExactly("note team-counts(wires/W1)", "warning team-counts(wires/W2)");
+    assertThat(check(note.formatted(raised.formatted("off")), warnings, rule).notRun()).hasSize(1);
+    assertThat(check(note.formatted(raised.formatted("note")), warnings, rule).notRun()).hasSize(1);
+  }
+
+  @Test
   void limitsSetLevelAndFigureForAllAndForOnePlace() {
     TeamRule rule = new TeamRule("team-counts");
     assertThat(found(check("", rule)))

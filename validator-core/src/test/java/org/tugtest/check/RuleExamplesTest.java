@@ -9,6 +9,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.tugtest.built.Told;
 import org.tugtest.facts.Facts;
+import org.tugtest.finding.Finding;
+import org.tugtest.finding.Level;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Judged;
 import org.tugtest.rule.Rule;
@@ -21,10 +23,14 @@ class RuleExamplesTest {
   }
 
   private static CheckResult check(String example) {
+    return check(example, Selection.ALL);
+  }
+
+  private static CheckResult check(String example, Selection selection) {
     Map<String, String> files = Example.of(example).files();
     Facts plan = Facts.of(Judged.read(files), Judged.TODAY, RuleCatalog.standard().known());
     Facts facts = Told.of(files).map(told -> plan.with(told.intake(plan).asBuilt())).orElse(plan);
-    return new Checker(RuleCatalog.standard(), Selection.ALL).check(facts);
+    return new Checker(RuleCatalog.standard(), selection).check(facts);
   }
 
   @ParameterizedTest
@@ -55,6 +61,23 @@ class RuleExamplesTest {
           .allMatch(coverage -> coverage.judged() > 0)
           .isNotEmpty();
     }
+  }
+
+  /** The commit guard asks for errors alone, and must not miss one. */
+  @ParameterizedTest
+  @MethodSource("rules")
+  void noErrorIsMissedWhereErrorsAloneAreLookedFor(Rule rule) {
+    for (String example : rule.info().failing()) {
+      assertThat(errors(check(example, Selection.ALL.from(Level.ERROR))))
+          .isEqualTo(errors(check(example)));
+    }
+  }
+
+  private static List<Finding> errors(CheckResult result) {
+    return result.findings().stream()
+        .map(CheckedFinding::finding)
+        .filter(finding -> finding.level() == Level.ERROR)
+        .toList();
   }
 
   private static List<String> ids(CheckResult result) {

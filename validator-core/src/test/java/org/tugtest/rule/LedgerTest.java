@@ -1,6 +1,7 @@
 package org.tugtest.rule;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Map;
@@ -45,6 +46,25 @@ class LedgerTest {
     assertThat(ledger.findings()).isEmpty();
     assertThat(ledger.coverage().missing())
         .isEqualTo(Map.of("switched off for this place under limits", List.of(A, B)));
+  }
+
+  @Test
+  void aLevelGraverThanTheRuleDeclaresIsRefused() {
+    RuleInfo usual = RuleInfo.of("team-one", Heading.WRITTEN, Level.NOTE).build();
+    RuleInfo graver =
+        RuleInfo.of("team-one", Heading.WRITTEN, Level.NOTE).gravest(Level.WARNING).build();
+    Facts facts = Judged.facts(Map.of(Judged.ROOT, "{\"format\": 1}"));
+    Ledger strict = new Ledger(usual, new Settings(usual, null), facts.places());
+    assertThatThrownBy(() -> strict.finding(Finding.on(A).message("m").level(Level.WARNING)))
+        .hasMessage(
+            "team-one declares note as the level of its gravest findings, and one is of level"
+                + " warning");
+    Ledger ledger = new Ledger(graver, new Settings(graver, null), facts.places());
+    ledger.finding(Finding.on(A).message("m").level(Level.WARNING));
+    assertThat(ledger.findings()).extracting(Finding::level).containsExactly(Level.WARNING);
+    assertThatThrownBy(
+            () -> RuleInfo.of("x", Heading.WRITTEN, Level.ERROR).gravest(Level.NOTE).build())
+        .hasMessage("x: note is less grave than its usual level");
   }
 
   @Test

@@ -11,6 +11,7 @@ import org.tugtest.check.CheckedFinding;
 import org.tugtest.compare.Age;
 import org.tugtest.compare.Announced;
 import org.tugtest.finding.Finding;
+import org.tugtest.finding.Level;
 import org.tugtest.report.Baseline;
 import org.tugtest.report.HarnessReport;
 import org.tugtest.report.Report;
@@ -25,8 +26,12 @@ final class AgainstBase {
     return harness.age(checked) == Age.NEW;
   }
 
-  /** Ages and circuits in one line; empty when nothing is held against anything. */
-  static Optional<String> line(Report report) {
+  /**
+   * Ages and circuits in one line; empty when nothing is held against anything.
+   *
+   * @param from level from which on findings count
+   */
+  static Optional<String> line(Report report, Level from) {
     List<HarnessReport> held =
         report.harnesses().stream().filter(harness -> harness.baseline() != null).toList();
     if (held.isEmpty()) {
@@ -47,9 +52,13 @@ final class AgainstBase {
     Set<Finding> resolved = new HashSet<>();
     for (HarnessReport harness : held) {
       for (CheckedFinding checked : harness.result().standing()) {
-        (harness.age(checked) == Age.NEW ? fresh : known).add(checked.finding());
+        if (checked.finding().level().atLeast(from)) {
+          (harness.age(checked) == Age.NEW ? fresh : known).add(checked.finding());
+        }
       }
-      resolved.addAll(baseline(harness).comparison().findings().resolved());
+      baseline(harness).comparison().findings().resolved().stream()
+          .filter(finding -> finding.level().atLeast(from))
+          .forEach(resolved::add);
     }
     return Optional.of(
         "against "

@@ -50,8 +50,8 @@ final class ClosingBlock {
   static List<ConsoleLine> lines(Report report, Ending ending, List<FindingGroup> shown) {
     ClosingBlock block = new ClosingBlock(report, ending, shown);
     block.verdict();
-    block.add(Tally.of(report).shown());
-    AgainstBase.line(report).ifPresent(block::add);
+    block.add(Tally.of(report).shown(ending.from()));
+    AgainstBase.line(report, ending.from()).ifPresent(block::add);
     if (!report.harnesses().isEmpty()) {
       block.add(block.run());
       block.notRun().ifPresent(block::add);

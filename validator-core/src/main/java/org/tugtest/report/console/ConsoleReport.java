@@ -33,10 +33,13 @@ public final class ConsoleReport {
   /** All lines of a check. */
   public static List<ConsoleLine> lines(Report report, Ending ending) {
     ConsoleReport console = new ConsoleReport(report);
+    boolean onlyNew = report.gate().onlyNew();
     List<FindingGroup> shown =
-        report.gate().onlyNew()
-            ? FindingGroup.standing(report.harnesses(), AgainstBase::isNew)
-            : FindingGroup.standing(report);
+        FindingGroup.standing(
+            report.harnesses(),
+            (harness, checked) ->
+                checked.finding().level().atLeast(ending.from())
+                    && (!onlyNew || AgainstBase.isNew(harness, checked)));
     shown.forEach(console::add);
     for (HarnessReport harness : report.harnesses()) {
       harness.result().crashes().forEach(crash -> console.add(harness, crash));

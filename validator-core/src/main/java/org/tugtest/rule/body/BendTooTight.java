@@ -24,6 +24,7 @@ public final class BendTooTight implements Rule {
 
   private static final RuleInfo INFO =
       RuleInfo.of("bend-too-tight", Heading.BODY, Level.WARNING)
+          .gravest(Level.ERROR)
           .summary("a segment bends more tightly than its wires or its bundle stand")
           .subjects("segments with wires")
           .looksFor(

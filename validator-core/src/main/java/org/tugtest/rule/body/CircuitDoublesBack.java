@@ -27,6 +27,7 @@ public final class CircuitDoublesBack implements Rule {
 
   private static final RuleInfo INFO =
       RuleInfo.of("circuit-doubles-back", Heading.BODY, Level.NOTE)
+          .gravest(Level.WARNING)
           .summary("a circuit runs out and back, or takes a long way round")
           .subjects("wires one after another without a branch")
           .looksFor(

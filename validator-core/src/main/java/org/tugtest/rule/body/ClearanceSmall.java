@@ -23,6 +23,7 @@ import org.tugtest.rule.Settings;
 public final class ClearanceSmall implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of("clearance-small", Heading.BODY, Level.WARNING)
+          .gravest(Level.ERROR)
           .summary("a segment is too near to something that can harm it")
           .subjects("segments with wires, once for each thing they are near")
           .looksFor(

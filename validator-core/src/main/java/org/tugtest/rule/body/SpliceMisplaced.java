@@ -30,6 +30,7 @@ public final class SpliceMisplaced implements Rule {
 
   private static final RuleInfo INFO =
       RuleInfo.of("splice-misplaced", Heading.BODY, Level.WARNING)
+          .gravest(Level.ERROR)
           .summary("a splice sits where it flexes, at a breakout, or on another splice")
           .subjects("splices that have a place")
           .looksFor(

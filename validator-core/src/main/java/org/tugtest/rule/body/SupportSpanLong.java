@@ -27,6 +27,7 @@ public final class SupportSpanLong implements Rule {
 
   private static final RuleInfo INFO =
       RuleInfo.of("support-span-long", Heading.BODY, Level.WARNING)
+          .gravest(Level.ERROR)
           .summary("a bundle hangs free over too long a stretch")
           .subjects("segments with wires")
           .looksFor(

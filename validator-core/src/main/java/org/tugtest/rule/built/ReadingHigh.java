@@ -57,6 +57,7 @@ public final class ReadingHigh implements Rule {
 
   private static final RuleInfo INFO =
       RuleInfo.of(ReadingLimit.RULE, Heading.BUILT, Level.WARNING)
+          .gravest(Level.ERROR)
           .stage(Stage.BUILT)
           .summary("a meter shows more resistance than the way between two points can have")
           .subjects("readings with ohms between points that should be joined")

@@ -22,6 +22,7 @@ import org.tugtest.rule.Settings;
 public final class CavityUnsealed implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of("cavity-unsealed", Heading.CONNECTORS, Level.WARNING)
+          .gravest(Level.ERROR)
           .summary("a sealed housing has unused cavities without a blank")
           .subjects("connectors with a sealed housing")
           .looksFor(

@@ -38,6 +38,7 @@ public final class CrossMatingPossible implements Rule {
 
   private static final RuleInfo INFO =
       RuleInfo.of("cross-mating-possible", Heading.CONNECTORS, Level.WARNING)
+          .gravest(Level.ERROR)
           .summary("a connector can be plugged into the place of its neighbour")
           .subjects("connectors and their mates")
           .looksFor(

@@ -29,6 +29,7 @@ public final class LivePinsExposed implements Rule {
 
   private static final RuleInfo INFO =
       RuleInfo.of("live-pins-exposed", Heading.CONNECTORS, Level.WARNING)
+          .gravest(Level.ERROR)
           .summary("pins of a loom connector stay live when it is unplugged")
           .subjects("halves of connectors between looms, and parked connectors")
           .looksFor(

@@ -22,6 +22,7 @@ public final class FigureMissing implements Rule {
 
   private static final RuleInfo INFO =
       RuleInfo.of("figure-missing", Heading.LOAD, Level.NOTE)
+          .gravest(Level.WARNING)
           .summary("a source without volts, or a load without amps, watts or ohms")
           .subjects("sources and loads")
           .looksFor(

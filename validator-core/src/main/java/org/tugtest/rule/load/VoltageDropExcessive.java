@@ -34,6 +34,7 @@ public final class VoltageDropExcessive implements Rule {
   private static final String NO_LENGTH = "a wire on its way gives no length or size";
   private static final RuleInfo INFO =
       RuleInfo.of("voltage-drop-excessive", Heading.LOAD, Level.WARNING)
+          .gravest(Level.ERROR)
           .summary("too many volts are lost between source and load")
           .subjects("loads that a state wants")
           .looksFor(

@@ -40,6 +40,7 @@ public final class FuseFarFromSource implements Rule {
 
   private static final RuleInfo INFO =
       RuleInfo.of("fuse-far-from-source", Heading.PROTECTION, Level.WARNING)
+          .gravest(Level.ERROR)
           .summary("the first fuse stands too far from its source")
           .subjects("fuses that are the first behind a source")
           .looksFor(

@@ -33,6 +33,7 @@ public final class FuseNotSelective implements Rule {
 
   private static final RuleInfo INFO =
       RuleInfo.of("fuse-not-selective", Heading.PROTECTION, Level.NOTE)
+          .gravest(Level.WARNING)
           .summary("of two fuses in a row the one nearer to the source may open first")
           .subjects("fuses behind another fuse")
           .looksFor(

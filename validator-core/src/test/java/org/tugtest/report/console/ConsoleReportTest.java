@@ -79,6 +79,25 @@ class ConsoleReportTest {
   }
 
   @Test
+  void whereErrorsAloneAreLookedForNothingElseIsToldOrCounted() {
+    Finding warning = finding(Level.WARNING, "W9", 9, null);
+    Report report =
+        Reports.of(
+            root(
+                "car.harness.json",
+                standing(finding(Level.ERROR, "W1", 1, warning.identity())),
+                standing(warning)));
+    Ending errors = new Ending(null, "mvn explain ", "mvn trace ", "mvn adopt", Level.ERROR);
+    assertThat(ConsoleReport.lines(report, errors).stream().map(ConsoleLine::text))
+        .startsWith(
+            "src/main/harness/car.harness.json:1:5: error made-up wire W1 is bad",
+            "    mend W1",
+            "blocked: car.harness.json by 1 error",
+            "1 error, 0 waived")
+        .noneMatch(line -> line.contains("W9"));
+  }
+
+  @Test
   void aCleanHarnessIsToldWhatToAddAndWhatToTryNext() {
     HarnessReport clean = root("car.harness.json");
     HarnessReport wired =
