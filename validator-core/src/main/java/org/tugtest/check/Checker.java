@@ -188,7 +188,7 @@ public final class Checker {
       findings.sort(Comparator.comparing(CheckedFinding::finding, Finding.ORDER));
       return new CheckResult(
           facts.harness().root(),
-          findings,
+          Causes.linked(facts, findings),
           ids.stream().filter(coverage::containsKey).map(coverage::get).toList(),
           ids.stream().filter(notRun::containsKey).map(notRun::get).toList(),
           crashes,

@@ -73,6 +73,13 @@ public record Finding(
     return subjects.get(0);
   }
 
+  /** The same finding, as one that follows from another. */
+  public Finding because(String identity) {
+    return new Finding(
+        rule, level, kind, subjects, message, remedy, measured, basis, identity, state, details,
+        at);
+  }
+
   /** Begins a finding on these subjects, the first being where a person would edit. */
   public static Draft on(Subject first, Subject... others) {
     return new Draft(first, others);

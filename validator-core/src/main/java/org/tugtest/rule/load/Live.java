@@ -165,6 +165,16 @@ final class Live {
     return network.points().get(joined.find(network.index(point)));
   }
 
+  /** Whether a point is on a source's plus, or on a source's minus. */
+  boolean on(Point point, boolean thePlus) {
+    return (thePlus ? plus : minus).reaches(point);
+  }
+
+  /** Whether the network has a point. */
+  boolean knows(Point point) {
+    return network.index(point) >= 0;
+  }
+
   /** Whether any cavity among {@code others} is joined to a point. */
   boolean joins(Point point, Collection<Point> others) {
     Point group = group(point);
@@ -174,22 +184,30 @@ final class Live {
 
   /** What stops a way that begins at a point: contacts that are open and ways without a fuse. */
   List<String> blockers(Point start) {
+    return openBefore(start).stream()
+        .map(
+            edge ->
+                edge.text()
+                    + (edge.element() instanceof Element.Contact ? " is open" : " has no fuse"))
+        .toList();
+  }
+
+  /** The contacts that are open and the ways without a fuse that a way from a point ends at. */
+  List<Edge.OfElement> openBefore(Point start) {
     Reach reach = Reach.from(network, List.of(start), (edge, at) -> passes(edge, true));
-    List<String> blockers = new ArrayList<>();
+    List<Edge.OfElement> open = new ArrayList<>();
     for (Point point : reach.points()) {
       for (Edge edge : network.edgesAt(point)) {
         if (edge instanceof Edge.OfElement inside
+            && (inside.element() instanceof Element.Contact
+                || inside.element() instanceof Element.Fuse)
             && !passes(edge, true)
             && !reach.reaches(edge.across(point))
-            && blockers.size() < BLOCKERS) {
-          if (inside.element() instanceof Element.Contact) {
-            blockers.add(edge.text() + " is open");
-          } else if (inside.element() instanceof Element.Fuse) {
-            blockers.add(edge.text() + " has no fuse");
-          }
+            && open.size() < BLOCKERS) {
+          open.add(inside);
         }
       }
     }
-    return blockers;
+    return open;
   }
 }

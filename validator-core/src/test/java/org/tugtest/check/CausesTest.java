@@ -1,0 +1,159 @@
+package org.tugtest.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.tugtest.facts.Facts;
+import org.tugtest.finding.Finding;
+import org.tugtest.finding.Level;
+import org.tugtest.rule.Judged;
+
+/** What follows from what: one slip of the pen is one finding with its consequences. */
+class CausesTest {
+  private static final String CAR =
+      """
+      {"format": 1,
+       "parts": {"housings": {
+         "s2": {"side": "socket", "family": "t1.5", "rows": [["1", "2", "3"]]},
+         "p2": {"side": "pin", "family": "t1.5", "rows": [["3", "2", "1"]]}}},
+       "devices": {
+         "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+         "FB": {"elements": {"f1": {"kind": "fuse", "a": "in", "b": "1", "ratingA": 5}}},
+         "K1": {"elements": {
+           "coil": {"kind": "coil", "a": "85", "b": "86", "ohms": 90, "pullInV": 7, "dropOutV": 2},
+           "make": {"kind": "contact", "a": "30", "b": "87", "coil": "coil"}}},
+         "LAMP": {"elements": {"bulb": {"kind": "load", "a": "1", "b": "2", "amps": 1}}},
+         "HORN": {"elements": {"disc": {"kind": "load", "a": "1", "b": "2", "amps": 2}}}},
+       "connectors": {"R1": {"housing": "s2", "mates": "R2"}, "R2": {"housing": "p2"}},
+       "states": {"night": {"on": ["LAMP", "HORN"]}},
+       "wires": {"W1": {"from": "BAT:+", "to": "FB:in", "areaMm2": 1},
+                 "W2": {"from": "FB:1", "to": "R1:1", "areaMm2": 1},
+                 "W3": {"from": "R2:1", "to": "LAMP:1", "areaMm2": 1},
+                 "W4": {"from": "LAMP:2", "to": "R2:2", "areaMm2": 1},
+                 "W5": {"from": "R1:2", "to": "BAT:-", "areaMm2": 1},
+                 "W6": {"from": "FB:1", "to": "K1:30", "areaMm2": 1},
+                 "W7": {"from": "K1:87", "to": "HORN:1", "areaMm2": 1},
+                 "W8": {"from": "HORN:2", "to": "BAT:-", "areaMm2": 1},
+                 "W9": {"from": "FB:1", "to": "K1:85", "areaMm2": 1},
+                 "W10": {"from": "K1:86", "to": "BAT:-", "areaMm2": 1}}}
+      """;
+
+  private static List<Finding> check(String json) {
+    RuleCatalog catalog = RuleCatalog.standard();
+    Facts facts = Facts.of(Judged.read(Map.of(Judged.ROOT, json)), Judged.TODAY, catalog.known());
+    CheckResult result = new Checker(catalog, Selection.ALL).check(facts);
+    assertThat(result.crashes()).isEmpty();
+    return result.findings().stream().map(CheckedFinding::finding).toList();
+  }
+
+  /**
+   * The errors of a car in which some words are others, as {@code rule} or {@code rule < cause}.
+   */
+  private static List<String> errors(String json) {
+    List<Finding> findings = check(json);
+    return findings.stream()
+        .filter(finding -> finding.level() == Level.ERROR)
+        .map(
+            finding -> {
+              String cause = finding.cause();
+              if (cause == null) {
+                return finding.rule();
+              }
+              assertThat(findings).extracting(Finding::identity).contains(cause);
+              return finding.rule() + " < " + cause.replaceAll("[#(].*", "");
+            })
+        .toList();
+  }
+
+  private static String with(String now, String then) {
+    assertThat(CAR).contains(now);
+    return CAR.replace(now, then);
+  }
+
+  @Test
+  void theCarItselfHasNoError() {
+    assertThat(errors(CAR)).isEmpty();
+  }
+
+  @Test
+  void aCavityThatIsNotThereIsOneFindingWithWhatFollows() {
+    assertThat(errors(with("\"to\": \"R1:1\"", "\"to\": \"R1:9\"")))
+        .containsExactlyInAnyOrder(
+            "cavity-unknown", "contact-one-sided < cavity-unknown", "load-unfed < cavity-unknown");
+  }
+
+  @Test
+  void aReturnThatNamesNothingIsToo() {
+    assertThat(errors(with("\"R1:2\", \"to\": \"BAT:-\"", "\"R1:2\", \"to\": \"BTA:-\"")))
+        .containsExactlyInAnyOrder(
+            "reference-unresolved", "load-without-return < reference-unresolved");
+    assertThat(errors(with("\"R1:2\", \"to\": \"BAT:-\"", "\"R1:2\", \"to\": \"BAT:minus\"")))
+        .containsExactlyInAnyOrder("cavity-unknown", "load-without-return < cavity-unknown");
+  }
+
+  @Test
+  void aPinOfTheLoadThatIsNotThereIsToo() {
+    assertThat(errors(with("\"to\": \"LAMP:1\"", "\"to\": \"LAMP:11\"")))
+        .containsExactlyInAnyOrder("cavity-unknown", "load-unfed < cavity-unknown");
+    assertThat(errors(with("\"to\": \"LAMP:1\"", "\"to\": \"LAPM:1\"")))
+        .containsExactlyInAnyOrder("reference-unresolved", "load-unfed < reference-unresolved");
+  }
+
+  @Test
+  void aWireInTheWrongCavityIsOneFinding() {
+    assertThat(errors(with("\"to\": \"R1:1\"", "\"to\": \"R1:3\"")))
+        .containsExactlyInAnyOrder(
+            "contact-one-sided",
+            "contact-one-sided < contact-one-sided",
+            "load-unfed < contact-one-sided");
+  }
+
+  @Test
+  void aRelayThatCannotPullIsLookedBehind() {
+    assertThat(errors(with("\"to\": \"K1:85\"", "\"to\": \"K1:58\"")))
+        .containsExactlyInAnyOrder("cavity-unknown", "load-unfed < cavity-unknown");
+    assertThat(errors(with("\"from\": \"K1:86\"", "\"from\": \"K1:68\"")))
+        .containsExactlyInAnyOrder("cavity-unknown", "load-unfed < cavity-unknown");
+  }
+
+  @Test
+  void aPlugThatMatesNothingIsTheCauseOfWhatIsDeadBehindIt() {
+    assertThat(errors(with("\"mates\": \"R2\"", "\"mates\": \"R22\"")))
+        .contains("reference-unresolved", "load-unfed < reference-unresolved")
+        .doesNotContain("load-unfed");
+  }
+
+  @Test
+  void aDeadLoadElsewhereDoesNotFollow() {
+    String slip = with("\"to\": \"R1:1\"", "\"to\": \"R1:9\"");
+    assertThat(
+            errors(
+                slip.replace(
+                    "\"W7\": {\"from\": \"K1:87\", \"to\": \"HORN:1\", \"areaMm2\": 1},", "")))
+        .contains("load-unfed", "load-unfed < cavity-unknown");
+  }
+
+  @Test
+  void aWireThatIsTooThinIsOneFinding() {
+    String hot =
+        CAR.replace("\"amps\": 2", "\"amps\": 12")
+            .replace("\"ratingA\": 5", "\"ratingA\": 40")
+            .replace("\"HORN:1\", \"areaMm2\": 1", "\"HORN:1\", \"areaMm2\": 0.22, \"cutMm\": 900");
+    List<String> all =
+        check(hot).stream()
+            .filter(finding -> finding.firstSubject().place().equals("wires/W7"))
+            .map(
+                finding ->
+                    finding.rule()
+                        + (finding.cause() == null
+                            ? ""
+                            : " < " + finding.cause().replaceAll("[#(].*", "")))
+            .toList();
+    assertThat(all)
+        .contains("gauge-under-load", "gauge-under-fuse < gauge-under-load")
+        .filteredOn(text -> !text.contains("<"))
+        .containsExactly("gauge-under-load");
+  }
+}
