@@ -44,8 +44,9 @@ final class TextDecoder {
               + " are read",
           "Split it, and name the pieces under \"uses\".");
     }
-    if (bytes.length > 1 && (isPair(bytes, 0xFF, 0xFE) || isPair(bytes, 0xFE, 0xFF))) {
-      return trouble(path, "is UTF-16, not UTF-8", "Save it as UTF-8.");
+    String wide = wide(bytes);
+    if (!wide.isEmpty()) {
+      return trouble(path, "is " + wide + ", not UTF-8", "Save it as UTF-8.");
     }
     String text = new String(bytes, StandardCharsets.UTF_8);
     if (text.indexOf(REPLACEMENT) >= 0) {
@@ -64,8 +65,35 @@ final class TextDecoder {
     return new Decoded(SourceText.of(path, marked ? text.substring(1) : text), null);
   }
 
-  private static boolean isPair(byte[] bytes, int first, int second) {
-    return (bytes[0] & 0xFF) == first && (bytes[1] & 0xFF) == second;
+  /**
+   * The encoding of more than one byte for each letter that a file begins in, told by its mark, or
+   * without one by the zero bytes beside its first letters, which in JSON are ASCII; else empty.
+   */
+  private static String wide(byte[] bytes) {
+    if (begins(bytes, 0xFF, 0xFE, 0, 0) || begins(bytes, 0, 0, 0xFE, 0xFF)) {
+      return "UTF-32";
+    }
+    if (begins(bytes, 0xFF, 0xFE) || begins(bytes, 0xFE, 0xFF)) {
+      return "UTF-16";
+    }
+    StringBuilder zeros = new StringBuilder();
+    for (int i = 0; i < Math.min(4, bytes.length); i++) {
+      zeros.append(bytes[i] == 0 ? '0' : 'x');
+    }
+    return switch (zeros.toString()) {
+      case "x0x0", "0x0x" -> "UTF-16";
+      case "x000", "000x" -> "UTF-32";
+      default -> "";
+    };
+  }
+
+  private static boolean begins(byte[] bytes, int... mark) {
+    for (int i = 0; i < mark.length; i++) {
+      if (i >= bytes.length || (bytes[i] & 0xFF) != mark[i]) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static String megabytes(long bytes) {

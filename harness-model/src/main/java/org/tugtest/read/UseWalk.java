@@ -113,10 +113,16 @@ final class UseWalk {
             new Problem(
                 problem.kind(),
                 problem.subject(),
-                problem.message(),
+                near.isEmpty() ? problem.message() : missing(problem.message()),
                 near.isEmpty() ? problem.remedy() : near,
                 List.of(place())));
       }
+    }
+
+    /** Without what it was likened to: the remedy says that, as it is to be written here. */
+    private static String missing(String message) {
+      int end = message.indexOf(SourceFiles.MISSING) + SourceFiles.MISSING.length();
+      return message.substring(0, end) + ".";
     }
 
     private String near(String path) {

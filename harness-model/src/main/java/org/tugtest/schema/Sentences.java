@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.tugtest.text.JsonPointer;
 import org.tugtest.text.Quoted;
 import org.tugtest.text.Thing;
 import tools.jackson.databind.JsonNode;
@@ -150,6 +149,9 @@ final class Sentences {
     if (absent.isEmpty()) {
       return List.of();
     }
+    if (absent.equals(List.of("format"))) {
+      return List.of(found.name(whole + " gives no format.", "Begin it with \"format\": 1."));
+    }
     StringBuilder remedy = new StringBuilder();
     for (String name : absent) {
       remedy.append(remedy.length() == 0 ? "" : " ").append("Add ").append(Quoted.text(name));
@@ -165,7 +167,16 @@ final class Sentences {
 
     Found(Error error) {
       this.error = error;
-      this.names = JsonPointer.names(error.getInstanceLocation().toString());
+      this.names = names(error.getInstanceLocation());
+    }
+
+    /** Not by the text of the path, in which the library writes a line feed as two letters. */
+    private static List<String> names(NodePath path) {
+      List<String> names = new ArrayList<>();
+      for (int i = 0; i < path.getNameCount(); i++) {
+        names.add(String.valueOf(path.getElement(i)));
+      }
+      return List.copyOf(names);
     }
 
     String keyword() {

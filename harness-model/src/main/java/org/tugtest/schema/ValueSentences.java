@@ -64,13 +64,16 @@ final class ValueSentences {
   private String typeRemedy(String wanted) {
     JsonNode actual = found.actual();
     boolean number = wanted.equals("a number") || wanted.equals("a whole number");
+    if (actual != null && actual.isNumber() && Double.isInfinite(actual.doubleValue())) {
+      return "Correct the figure. " + found.owner().path("description").asString("");
+    }
     if (actual != null && actual.isString()) {
       String text = actual.stringValue().strip();
       if (number && text.matches("-?[0-9]{1,15}([.,][0-9]{1,15})?")) {
         return "Write it without quotes: " + text.replace(',', '.') + ".";
       }
       if (number) {
-        return "Write a plain number without quotes and without a unit; the unit stands in the name.";
+        return "Write a plain number without quotes and without unit; the unit stands in the name.";
       }
       if (wanted.equals("true or false") && (text.equals("true") || text.equals("false"))) {
         return "Write it without quotes: " + text + ".";

@@ -50,6 +50,9 @@ public final class WireListImport {
     }
     Character announced = CsvTable.announced(sheet.text());
     String text = sheet.text();
+    if (text.isBlank()) {
+      return refused(path, "is empty", "Save the list as CSV again, with its header.");
+    }
     char separator = announced != null ? announced : separator(text, map.map());
     CsvTable table = CsvTable.read(text, separator);
     if (table.broken() != null) {
@@ -68,7 +71,14 @@ public final class WireListImport {
           "The list is not UTF-8 and does not say what it is.",
           "It was read as " + sheet.encoding() + ".");
     }
-    return new Reading(header, map.map(), unclear).imported(table, sheet, options);
+    WireListResult result = new Reading(header, map.map(), unclear).imported(table, sheet, options);
+    boolean nothing =
+        result instanceof WireListResult.Imported imported
+            && imported.wires() == 0
+            && imported.unclear().isEmpty();
+    return nothing
+        ? refused(path, "has a header and no wire below it", "Save the list with its rows.")
+        : result;
   }
 
   /** The separator under which the header says most; a comma when none does. */

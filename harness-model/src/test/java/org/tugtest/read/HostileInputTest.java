@@ -156,6 +156,28 @@ class HostileInputTest {
       assertThat(Said.problems(read((mark + "{\"format\": 1}").getBytes(wide))))
           .containsExactly("1:1 car.harness.json is UTF-16, not UTF-8. Save it as UTF-8.");
     }
+    for (String wide : List.of("UTF-16LE", "UTF-16BE", "UTF-32", "UTF-32LE", "UTF-32BE")) {
+      for (String mark : List.of("", "\uFEFF")) {
+        byte[] bytes = (mark + "{\"format\": 1}").getBytes(Charset.forName(wide));
+        assertThat(Said.problems(read(bytes)))
+            .containsExactly(
+                "1:1 car.harness.json is "
+                    + wide.substring(0, 6)
+                    + ", not UTF-8. Save it as UTF-8.");
+      }
+    }
+  }
+
+  @Test
+  void findsThePlaceOfANameWithAnyCharacter() {
+    for (String name :
+        List.of("W\\n1", "W\\\"1", "W/1", "W~1", "W\\\\1", "W\\t1", "W.1", "W'1", "")) {
+      String text =
+          "{\"format\": 1,\n\"wires\": {\n\"" + name + "\": {\"from\": 5, \"to\": \"A:1\"}}}";
+      assertThat(said(text))
+          .as(name)
+          .anyMatch(problem -> problem.startsWith("3:" + (name.length() + 14) + " from of "));
+    }
   }
 
   @Test

@@ -45,9 +45,7 @@ class SentencesTest {
   @Test
   void asksForTheFormat() {
     assertThat(said("{}"))
-        .containsExactly(
-            "this file gives no format. | Add \"format\": Version of the format: 1. In every"
-                + " file.");
+        .containsExactly("this file gives no format. | Begin it with \"format\": 1.");
     assertThat(said("{\"format\": 2}"))
         .containsExactly(
             "this file is of format 2; this Tugtest reads 1. | Update Tugtest, or write the file as"
@@ -277,7 +275,8 @@ class SentencesTest {
     assertThat(wire("\"cutMm\": 1e400"))
         .singleElement()
         .asString()
-        .startsWith("cutMm of wires/W1 is a number beyond all bounds;");
+        .startsWith("cutMm of wires/W1 is a number beyond all bounds;")
+        .endsWith("Correct the figure. A length in millimetres.");
     assertThat(wire("\"cutMm\": 1" + "0".repeat(300)))
         .singleElement()
         .asString()

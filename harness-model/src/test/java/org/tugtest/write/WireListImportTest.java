@@ -28,6 +28,7 @@ class WireListImportTest {
         "\n\n",
         "a,b,c\n1,2,3\n",
         "from,colour\nR1:1,RD\n",
+        "from,to\n",
         "from,to\n\"R1:1,R2:1\n",
         "{\"format\": 1}",
         "PK\u0003\u0004 not a list",

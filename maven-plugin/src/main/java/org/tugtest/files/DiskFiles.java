@@ -157,6 +157,9 @@ public final class DiskFiles implements HarnessFiles {
     if (failed instanceof NoSuchFileException) {
       return "it is not there";
     }
+    if (failed instanceof java.nio.file.FileAlreadyExistsException) {
+      return "a file of that name is in the way";
+    }
     if (failed instanceof FileSystemException system && system.getReason() != null) {
       return system.getReason();
     }

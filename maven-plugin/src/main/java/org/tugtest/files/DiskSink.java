@@ -30,7 +30,7 @@ public final class DiskSink implements Sink, AutoCloseable {
       throw new IOException(path + " lies outside the folder of the reports");
     }
     Path parent = SafeWrite.parentOf(target);
-    Files.createDirectories(parent);
+    SafeWrite.makeFolder(parent);
     Path beside = SafeWrite.freeNameBeside(target);
     written.put(target, beside);
     return Files.newOutputStream(beside, StandardOpenOption.TRUNCATE_EXISTING);

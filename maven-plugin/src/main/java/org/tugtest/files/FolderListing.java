@@ -10,6 +10,7 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.TreeSet;
 import org.tugtest.text.NaturalOrder;
 
@@ -79,6 +80,8 @@ record FolderListing(List<String> paths, List<String> remarks) {
         notFollowed(file);
       } else if (folders.takes(file)) {
         paths.add(folders.pathOf(file));
+      } else {
+        misnamed(file);
       }
       return FileVisitResult.CONTINUE;
     }
@@ -89,6 +92,18 @@ record FolderListing(List<String> paths, List<String> remarks) {
         return FileVisitResult.CONTINUE;
       }
       throw new IOException(file + " cannot be listed: " + DiskFiles.reason(failed), failed);
+    }
+
+    /** Other systems do not tell the cases of letters apart, or hide the end of a name. */
+    private void misnamed(Path file) {
+      String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+      boolean cased = name.endsWith(".json") && !Folders.named(file);
+      if ((cased || name.endsWith(".json.txt")) && !Folders.hidden(file)) {
+        remarks.add(
+            folders.pathOf(file)
+                + " is not read; rename it so that it ends in "
+                + (name.contains(".harness.json") ? ".harness.json" : ".json"));
+      }
     }
 
     private void notFollowed(Path folder) {

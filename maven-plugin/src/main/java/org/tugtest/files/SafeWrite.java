@@ -29,7 +29,7 @@ public final class SafeWrite {
     if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
       throw alreadyThere(file);
     }
-    Files.createDirectories(parentOf(file));
+    makeFolder(parentOf(file));
     Path beside = write(file, content);
     try {
       Files.move(beside, file);
@@ -99,12 +99,35 @@ public final class SafeWrite {
       return true;
     } catch (FileAlreadyExistsException taken) {
       return false;
+    } catch (IOException failed) {
+      throw new IOException(
+          "nothing can be written to "
+              + file.getParent()
+              + ": "
+              + DiskFiles.reason(failed)
+              + "; make the folder writable",
+          failed);
     }
   }
 
   private static Path write(Path file, byte[] content) throws IOException {
     Path beside = freeNameBeside(file);
-    return Files.write(beside, content, StandardOpenOption.TRUNCATE_EXISTING);
+    try {
+      return Files.write(beside, content, StandardOpenOption.TRUNCATE_EXISTING);
+    } catch (IOException failed) {
+      Files.deleteIfExists(beside);
+      throw new IOException(file + " cannot be written: " + DiskFiles.reason(failed), failed);
+    }
+  }
+
+  /** Makes a folder and those above it. */
+  static void makeFolder(Path folder) throws IOException {
+    try {
+      Files.createDirectories(folder);
+    } catch (IOException failed) {
+      throw new IOException(
+          "the folder " + folder + " cannot be made: " + DiskFiles.reason(failed), failed);
+    }
   }
 
   private static void keepPermissions(Path from, Path to) throws IOException {

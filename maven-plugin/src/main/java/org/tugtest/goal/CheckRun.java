@@ -68,7 +68,8 @@ final class CheckRun {
   private void nothingToCheck(Looking looking, OutcomeFile outcome) throws MojoExecutionException {
     String why = looking.nothing(order.against());
     if (order.failOnNoFiles()) {
-      throw new MojoExecutionException(why);
+      throw new MojoExecutionException(
+          why + "; a module that shall have none takes tugtest.failOnNoFiles=false");
     }
     outcome.say(Report.Outcome.CLEAN);
     log.info("nothing to check: " + why);

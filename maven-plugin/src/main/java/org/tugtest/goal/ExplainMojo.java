@@ -2,6 +2,7 @@ package org.tugtest.goal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugins.annotations.Mojo;
@@ -22,6 +23,8 @@ import org.tugtest.text.Nearest;
  */
 @Mojo(name = "explain", requiresProject = false, threadSafe = true)
 public final class ExplainMojo extends TugtestGoal {
+  private static final int MOST_NAMED = 8;
+
   /** Skips this goal alone. */
   @Parameter(property = "tugtest.explain.skip", defaultValue = "false")
   private boolean skipExplain;
@@ -64,12 +67,25 @@ public final class ExplainMojo extends TugtestGoal {
     }
     List<String> known = new ArrayList<>(catalog.infos().stream().map(RuleInfo::id).toList());
     known.addAll(book.paths());
-    String near = Nearest.question(name.strip(), known);
     throw new MojoExecutionException(
         "there is no rule and no property of the format called "
             + name.strip()
-            + (near.isEmpty()
-                ? "; without tugtest.rule this goal lists all of them"
-                : "; " + near));
+            + "; "
+            + instead(name.strip(), known));
+  }
+
+  /** What may have been meant: names that are near, else those that hold it. */
+  private static String instead(String name, List<String> known) {
+    String part = name.toLowerCase(Locale.ROOT);
+    List<String> holding =
+        known.stream().filter(word -> word.toLowerCase(Locale.ROOT).contains(part)).toList();
+    String near = Nearest.question(name, known);
+    if (!near.isEmpty() || holding.isEmpty()) {
+      return near.isEmpty() ? "without tugtest.rule this goal lists all of them" : near;
+    }
+    int more = holding.size() - MOST_NAMED;
+    return "it is part of "
+        + String.join(", ", holding.stream().limit(MOST_NAMED).toList())
+        + (more > 0 ? " and " + more + " more" : "");
   }
 }

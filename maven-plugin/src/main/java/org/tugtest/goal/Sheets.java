@@ -80,6 +80,13 @@ record Sheets(Surroundings around, Workplace place, SourceFiles files, ReadHarne
    * @return the files, as a person would type them
    */
   List<String> write() throws MojoExecutionException {
+    if (!read.unread().isEmpty()) {
+      throw new MojoExecutionException(
+          String.join(", ", read.unread())
+              + " cannot be read, so no table was written; mend what "
+              + around.goals()
+              + "check says first");
+    }
     List<String> written = new ArrayList<>();
     try (DiskSink sink = new DiskSink(place.output())) {
       for (SheetKind kind : SheetKind.values()) {

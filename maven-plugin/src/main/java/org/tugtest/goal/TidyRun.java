@@ -17,6 +17,7 @@ import org.tugtest.base.Ground;
 import org.tugtest.base.Seen;
 import org.tugtest.files.FileText;
 import org.tugtest.files.SafeWrite;
+import org.tugtest.read.ReadHarness;
 import org.tugtest.read.SourceFiles.Content;
 import org.tugtest.report.PrintableText;
 import org.tugtest.text.NaturalOrder;
@@ -102,7 +103,15 @@ final class TidyRun {
   }
 
   /** Takes out waivers that do nothing in any root that has them. */
-  void removeIdleWaivers() throws MojoExecutionException {
+  void removeIdleWaivers() throws MojoExecutionException, MojoFailureException {
+    for (ReadHarness root : roots.read()) {
+      if (!root.unread().isEmpty()) {
+        // what it says may be what a waiver of a shared file is for
+        throw new MojoFailureException(
+            String.join(", ", root.unread())
+                + " cannot be read, so no waiver was taken out; mend it and run tidy again");
+      }
+    }
     Map<String, Set<String>> idle = IdleWaivers.in(roots.read(), TeamRules.catalog(), today());
     idle.forEach(
         (path, ids) -> {

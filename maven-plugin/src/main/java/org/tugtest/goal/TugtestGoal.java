@@ -25,7 +25,9 @@ abstract class TugtestGoal extends AbstractMojo {
 
   @Override
   public final void execute() throws MojoExecutionException, MojoFailureException {
-    KnownParameters.of(execution, project).refuseUnknown(session.getUserProperties());
+    KnownParameters known = KnownParameters.of(execution);
+    known.refuseUnknown(session.getUserProperties(), project.getProperties());
+    known.refuseUnknownFields(PomFields.of(project, execution));
     String goal = execution.getGoal();
     if (skip || skippedAlone()) {
       getLog().info(goal + " is skipped: tugtest." + (skip ? "" : goal + ".") + "skip is true");

@@ -71,7 +71,7 @@ record Verdict(Surroundings around, Report report, Optional<Path> shown, Log log
                 harness.result().findings().stream()
                     .filter(checked -> report.gate().blocks(harness, checked)))
         .map(CheckedFinding::finding)
-        .min(java.util.Comparator.comparing(Finding::level))
+        .min(java.util.Comparator.comparing(Finding::level).thenComparing(Finding.ORDER))
         .map(Finding::rule);
   }
 

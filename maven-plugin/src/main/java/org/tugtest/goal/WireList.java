@@ -40,7 +40,11 @@ record WireList(Surroundings around, Workplace place, Log log) {
         WireListImport.read(
             around.show(list), bytes(list), new WireListImport.Options(root, title, map));
     if (result instanceof WireListResult.Refused refused) {
-      throw new MojoExecutionException(sentences(refused.problems()));
+      throw new MojoExecutionException(
+          sentences(refused.problems())
+              + (map == null
+                  ? " A file with such a map is named by -Dtugtest.csv.columns=FILE."
+                  : ""));
     }
     if (!(result instanceof WireListResult.Imported imported)) {
       throw new AssertionError(result);
@@ -68,7 +72,7 @@ record WireList(Surroundings around, Workplace place, Log log) {
         around.show(list)
             + ": "
             + imported.wires()
-            + " wires, "
+            + (imported.wires() == 1 ? " wire, " : " wires, ")
             + imported.encoding()
             + ", cells apart by "
             + (imported.separator() == '\t' ? "tab" : String.valueOf(imported.separator())));

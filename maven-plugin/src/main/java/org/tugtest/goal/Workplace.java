@@ -40,6 +40,13 @@ record Workplace(Folders folders, Choice choice, Path output) {
                 + ", which is no folder; correct the path or take it out");
       }
     }
+    if (reports.equals(around.resolve(harness))) {
+      throw new MojoExecutionException(
+          "tugtest.outputDirectory is the harness folder "
+              + around.show(reports)
+              + "; give the reports a folder of their own, where they are not read as harness"
+              + " files");
+    }
     Folders folders =
         new Folders(around.resolve(harness), shared, List.of(around.target(), reports));
     return new Workplace(folders, Choice.of(given(includes), given(excludes)), reports);
@@ -93,6 +100,11 @@ record Workplace(Folders folders, Choice choice, Path output) {
   /** Why there is no root, and what to type, in one sentence. */
   String nothingFound(Surroundings around) {
     String folder = around.show(folders.harness());
+    if (Files.exists(folders.harness()) && !Files.isDirectory(folders.harness())) {
+      return folder
+          + " is no folder; say which folder holds the harness files with"
+          + " -Dtugtest.harnessDirectory=FOLDER";
+    }
     if (!Files.isDirectory(folders.harness())) {
       return "there is no folder "
           + folder

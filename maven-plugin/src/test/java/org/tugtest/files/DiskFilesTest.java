@@ -53,6 +53,19 @@ class DiskFilesTest {
   }
 
   @Test
+  void tellsOfNamesThatLookLikeThoseOfHarnessFiles() throws IOException {
+    write(
+        "a.json", "NIGHT.Harness.JSON", "b.harness.json.txt", "PARTS.JSON", "notes.txt", ".X.JSON");
+
+    assertThat(files(harness).paths()).containsExactly("a.json");
+    assertThat(files(harness).remarks())
+        .containsExactly(
+            "b.harness.json.txt is not read; rename it so that it ends in .harness.json",
+            "NIGHT.Harness.JSON is not read; rename it so that it ends in .harness.json",
+            "PARTS.JSON is not read; rename it so that it ends in .json");
+  }
+
+  @Test
   void aLeftOutFolderAroundTheHarnessDoesNotHideIt() throws IOException {
     write("a.json");
     Folders folders = new Folders(harness, List.of(), List.of(top));

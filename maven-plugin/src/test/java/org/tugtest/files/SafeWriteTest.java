@@ -53,6 +53,17 @@ class SafeWriteTest {
   }
 
   @Test
+  void saysWhyAFolderTakesNothing() throws IOException {
+    Path inTheWay = Files.write(folder.resolve("x"), OLD);
+
+    assertThatThrownBy(() -> SafeWrite.create(folder.resolve("x/y/a.json"), NEW))
+        .isInstanceOf(IOException.class)
+        .hasMessageStartingWith("the folder " + folder.resolve("x/y") + " cannot be made: ")
+        .hasMessageMatching(".*: (Not a directory|a file of that name is in the way|.*)");
+    assertThat(inTheWay).hasBinaryContent(OLD);
+  }
+
+  @Test
   void refusesToReplaceAFileThatIsGone() {
     Path file = folder.resolve("a.json");
 

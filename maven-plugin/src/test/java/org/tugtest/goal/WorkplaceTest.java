@@ -7,13 +7,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Properties;
-import java.util.Set;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class WorkplaceTest {
+  private static final String TEXT = "java.lang.String";
   @TempDir Path folder;
 
   private Workplace place(List<String> libraries, List<String> includes, String output)
@@ -66,20 +67,74 @@ class WorkplaceTest {
   @Test
   void aMisspeltParameterIsRefusedAndAForeignOneIsNot() throws MojoExecutionException {
     KnownParameters known =
-        new KnownParameters(Set.of("tugtest.failOn", "tugtest.base"), Set.of("tugtest.version"));
+        new KnownParameters(Map.of("tugtest.failOn", TEXT, "tugtest.base", TEXT), Map.of());
+    Properties defined = new Properties();
+    defined.setProperty("tugtest.version", "1");
     Properties given = new Properties();
     given.setProperty("tugtest.failOn", "error");
     given.setProperty("tugtest.version", "1");
     given.setProperty("maven.failOm", "x");
-    known.refuseUnknown(given);
+    known.refuseUnknown(given, defined);
     given.setProperty("tugtest.failon", "error");
     assertThatExceptionOfType(MojoExecutionException.class)
-        .isThrownBy(() -> known.refuseUnknown(given))
+        .isThrownBy(() -> known.refuseUnknown(given, defined))
         .withMessage("there is no parameter tugtest.failon; did you mean tugtest.failOn?");
     given.remove("tugtest.failon");
     given.setProperty("tugtest.quite-another", "");
     assertThatExceptionOfType(MojoExecutionException.class)
-        .isThrownBy(() -> known.refuseUnknown(given))
+        .isThrownBy(() -> known.refuseUnknown(given, defined))
         .withMessageEndingWith("; the goal help lists all of them");
+  }
+
+  @Test
+  void whatIsNeitherTrueNorFalseIsNotTakenForFalse() throws MojoExecutionException {
+    KnownParameters known =
+        new KnownParameters(
+            Map.of("tugtest.staged", "boolean", "tugtest.failOn", TEXT),
+            Map.of("staged", "boolean", "failOn", TEXT));
+    Properties none = new Properties();
+    Properties given = new Properties();
+    for (String meant : List.of("true", "FALSE", " true ", "")) {
+      given.setProperty("tugtest.staged", meant);
+      known.refuseUnknown(given, none);
+      known.refuseUnknownFields(Map.of("staged", meant, "failOn", "x"));
+    }
+    known.refuseUnknownFields(Map.of("staged", "${in.ci}"));
+    given.setProperty("tugtest.staged", "yes");
+    assertThatExceptionOfType(MojoExecutionException.class)
+        .isThrownBy(() -> known.refuseUnknown(given, none))
+        .withMessage("tugtest.staged is \"yes\"; it takes true or false");
+    assertThatExceptionOfType(MojoExecutionException.class)
+        .isThrownBy(() -> known.refuseUnknown(none, given))
+        .withMessage("tugtest.staged is \"yes\"; it takes true or false");
+    assertThatExceptionOfType(MojoExecutionException.class)
+        .isThrownBy(() -> known.refuseUnknownFields(Map.of("staged", "1")))
+        .withMessage("<staged> in the POM is \"1\"; it takes true or false");
+  }
+
+  @Test
+  void aMisspeltNameInThePomIsRefused() throws MojoExecutionException {
+    KnownParameters known = new KnownParameters(Map.of(), Map.of("failOn", TEXT));
+    known.refuseUnknownFields(Map.of("failOn", "warning"));
+    assertThatExceptionOfType(MojoExecutionException.class)
+        .isThrownBy(() -> known.refuseUnknownFields(Map.of("failon", "warning")))
+        .withMessage("there is no parameter <failon> in the POM; did you mean failOn?");
+  }
+
+  @Test
+  void theReportsAreNotPutAmongTheHarnessFiles() throws MojoExecutionException {
+    assertThat(place(List.of(), List.of(), "src/main").output())
+        .isEqualTo(folder.resolve("src/main"));
+    assertThatExceptionOfType(MojoExecutionException.class)
+        .isThrownBy(() -> place(List.of(), List.of(), "src/main/harness/"))
+        .withMessageStartingWith("tugtest.outputDirectory is the harness folder src/main/harness;");
+  }
+
+  @Test
+  void aFileIsNoHarnessFolder() throws IOException, MojoExecutionException {
+    Files.createDirectories(folder.resolve("src/main"));
+    Files.writeString(folder.resolve("src/main/harness"), "{}");
+    assertThat(place(List.of(), List.of(), null).nothingFound(Stage.in(folder).around()))
+        .startsWith("src/main/harness is no folder; say which");
   }
 }

@@ -34,6 +34,9 @@ public record MissingData(String give, List<String> rules) {
 
   /** What a harness lacks, the cheapest to write and most telling first. */
   public static List<MissingData> of(HarnessReport harness, Collection<RuleInfo> catalogue) {
+    if (harness.facts().unread().contains(harness.root())) {
+      return List.of();
+    }
     Set<String> known = catalogue.stream().map(RuleInfo::id).collect(Collectors.toSet());
     Lacks lacks = new Lacks(harness);
     List<MissingData> missing = new ArrayList<>();
@@ -67,6 +70,7 @@ public record MissingData(String give, List<String> rules) {
 
   /** The kinds of data, in the order in which it pays to add them. */
   private enum Kind {
+    WIRES,
     SOURCES,
     FUSES,
     AREAS,
@@ -80,6 +84,7 @@ public record MissingData(String give, List<String> rules) {
   /** The rules that need a kind of data. */
   private static List<String> waiting(Kind kind) {
     return switch (kind) {
+      case WIRES -> List.of("cavity-doubled", "wire-end-open", "wire-repeated");
       case SOURCES ->
           List.of(
               "supply-shorted",
@@ -131,6 +136,7 @@ public record MissingData(String give, List<String> rules) {
 
     Optional<String> of(Kind kind) {
       return switch (kind) {
+        case WIRES -> when(harness.wires().isEmpty(), "the wires, as it has none");
         case SOURCES -> when(!has(Element.Source.class), "which pins are battery plus and minus");
         case FUSES -> when(!has(Element.Fuse.class), "which pins have a fuse between them");
         case AREAS -> wires("the area of", wire -> !sized(wire));

@@ -50,7 +50,7 @@ public final class Tracer {
     String owner = ref.owner();
     String member = ref.member();
     if (ref.pin() != null) {
-      return facts.wiring().pointOf(ref).map(this::point);
+      return facts.wiring().pointOf(ref).filter(this::named).map(this::point);
     }
     if (member != null) {
       return member(owner, member);
@@ -72,6 +72,13 @@ public final class Tracer {
     return harness.devices().containsKey(owner) ? Optional.of(device(owner)) : Optional.empty();
   }
 
+  /** Whether anything names a contact: in a sketch any could come about by being named. */
+  private boolean named(Point point) {
+    return facts.network().points().contains(point)
+        || facts.wiring().pinsOf(point.owner()).contains(point.name())
+        || facts.wiring().cavitiesOf(point.owner()).contains(point.name());
+  }
+
   /** Why there is no such thing and what is near, in one sentence without a full stop. */
   public String notFound(String thing) {
     String text = withoutSection(thing);
@@ -88,7 +95,11 @@ public final class Tracer {
           + String.join(", ", contacts);
     }
     String near = Nearest.question(text, names());
-    return "there is no " + text + (near.isEmpty() ? "" : "; " + near);
+    return "there is no "
+        + text
+        + (near.isEmpty()
+            ? "; name a contact such as R1:3, or the id of a wire, connector, device or splice"
+            : "; " + near);
   }
 
   private Set<String> names() {

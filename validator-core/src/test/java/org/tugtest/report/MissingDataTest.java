@@ -82,6 +82,17 @@ class MissingDataTest {
         .containsExactly("amps, watts or ohms of 1 load (B.x); gauge-under-load needs it");
   }
 
+  @Test
+  void aHarnessWithoutWiresLacksThemFirst() {
+    assertThat(lacks("{\"format\": 1}", "cavity-doubled", "supply-shorted"))
+        .startsWith("the wires, as it has none; cavity-doubled needs it");
+  }
+
+  @Test
+  void aFileThatCannotBeReadLacksNothingThatCouldBeAdded() {
+    assertThat(lacks("{\"format\": 1,", RULES)).isEmpty();
+  }
+
   private static List<String> lacks(String json, String... rules) {
     HarnessReport root = Reports.root("car.harness.json");
     HarnessReport report =

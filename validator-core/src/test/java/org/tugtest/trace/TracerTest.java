@@ -76,7 +76,8 @@ class TracerTest {
         "X9:1 | there is no X9:1; did you mean X1:1?",
         "LAM | there is no LAM; did you mean LAMP?",
         "wires/W7 | there is no W7; did you mean W1, W2 or W3?",
-        "nothing-like-it | there is no nothing-like-it",
+        "nothing-like-it | there is no nothing-like-it; name a contact such as R1:3, or the id of a"
+            + " wire, connector, device or splice",
         "X1:4 | connector X1 has no 4; it has 1, 2, 3",
         "FB:3 | device FB has no 3; it has 1, 2, in",
         "FB.f3 | there is no FB.f3; did you mean FB.f1 or FB.f2?",
@@ -280,6 +281,26 @@ class TracerTest {
 
     assertThat(lines).hasSize(1 + 500 + 1 + 2);
     assertThat(lines.get(501).text()).isEqualTo("and 19500 more lines");
+  }
+
+  @Test
+  void aContactThatASketchDoesNotNameIsNotThere() {
+    Tracer tracer =
+        tracer(
+            """
+            {"format": 1, "sketch": true,
+             "devices": {"L": {"elements": {"bulb": {"kind": "load", "a": "1", "b": "2", "amps": 1}}}},
+             "wires": {"W1": {"from": "L:1", "to": "X1:4"}}}
+            """);
+
+    for (String there : List.of("L:1", "L:2", "X1:4")) {
+      assertThat(tracer.trace(there)).as(there).isPresent();
+    }
+    for (String not : List.of("L:9", "X1:1", "X2:1")) {
+      assertThat(tracer.trace(not)).as(not).isEmpty();
+    }
+    assertThat(tracer.notFound("L:9")).isEqualTo("device L has no 9; it has 1, 2");
+    assertThat(tracer.notFound("X1:1")).isEqualTo("connector X1 has no 1; it has 4");
   }
 
   private static String trace(String json, String thing) {
