@@ -59,6 +59,7 @@ public sealed interface Element {
    * @param inrushA greatest current when switched on, for {@code inrushS} seconds
    * @param dutyPercent share of the time it draws
    * @param minV it stops working below
+   * @param maxV it stands no more
    * @param maxDropPercent allowed drop, per cent of nominal
    */
   record Load(
@@ -75,6 +76,7 @@ public sealed interface Element {
       boolean intermittent,
       boolean critical,
       @Nullable Double minV,
+      @Nullable Double maxV,
       @Nullable Double capacitanceUf,
       @Nullable Double maxDropPercent)
       implements Element {
@@ -155,13 +157,18 @@ public sealed interface Element {
     }
   }
 
-  /** A relay coil. */
+  /**
+   * A relay coil.
+   *
+   * @param maxV it stands no more
+   */
   record Coil(
       @Nullable String a,
       @Nullable String b,
       @Nullable Double ohms,
       @Nullable Double pullInV,
-      @Nullable Double dropOutV)
+      @Nullable Double dropOutV,
+      @Nullable Double maxV)
       implements Element {
     @Override
     public String kind() {

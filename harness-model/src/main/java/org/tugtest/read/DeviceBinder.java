@@ -94,7 +94,12 @@ final class DeviceBinder {
       case "contact" -> contact(fields, a, b);
       case "coil" ->
           new Element.Coil(
-              a, b, number(fields, "ohms"), number(fields, "pullInV"), number(fields, "dropOutV"));
+              a,
+              b,
+              number(fields, "ohms"),
+              number(fields, "pullInV"),
+              number(fields, "dropOutV"),
+              number(fields, "maxV"));
       case "diode" -> new Element.Diode(a, b, number(fields, "volts", 0.7), number(fields, "maxA"));
       case "link" -> new Element.Link(a, b, number(fields, "milliohm", 0));
       case "signal" ->
@@ -131,6 +136,7 @@ final class DeviceBinder {
         flag(fields, "intermittent", false),
         flag(fields, "critical", false),
         number(fields, "minV"),
+        number(fields, "maxV"),
         number(fields, "capacitanceUf"),
         number(fields, "maxDropPercent"));
   }

@@ -22,7 +22,7 @@ final class FormatOrder {
   private static final Shape ELEMENT =
       line(
           "kind plus minus a b pin type reference coil rest closedIn isolator volts amps ohms"
-              + " watts atVolts use inrushA inrushS dutyPercent intermittent critical minV"
+              + " watts atVolts use inrushA inrushS dutyPercent intermittent critical minV maxV"
               + " capacitanceUf maxDropPercent maxA chargeOhms generator selfLimiting ratingA"
               + " style electronic milliohm pullInV dropOutV note");
 

@@ -34,7 +34,7 @@ enum SheetLevel {
       "elements",
       null,
       "kind plus minus a b pin type reference coil rest closedIn isolator volts amps ohms watts"
-          + " atVolts use inrushA inrushS dutyPercent intermittent critical minV capacitanceUf"
+          + " atVolts use inrushA inrushS dutyPercent intermittent critical minV maxV capacitanceUf"
           + " maxDropPercent maxA chargeOhms generator selfLimiting ratingA style electronic"
           + " milliohm pullInV dropOutV note");
 

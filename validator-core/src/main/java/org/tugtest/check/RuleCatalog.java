@@ -75,6 +75,7 @@ import org.tugtest.rule.load.SourcesSideBySide;
 import org.tugtest.rule.load.SupplyCollapses;
 import org.tugtest.rule.load.SwitchOverloaded;
 import org.tugtest.rule.load.VoltageDropExcessive;
+import org.tugtest.rule.load.VoltsOverMost;
 import org.tugtest.rule.load.VoltsUnderLeast;
 import org.tugtest.rule.load.WireOverheats;
 import org.tugtest.rule.protection.DiodeAcrossSupply;
@@ -183,6 +184,7 @@ public final class RuleCatalog {
             new LoadUnfed(),
             new LoadWithoutReturn(),
             new VoltsUnderLeast(),
+            new VoltsOverMost(),
             new VoltageDropExcessive(),
             new LoadBackfed(),
             new FigureMissing(),

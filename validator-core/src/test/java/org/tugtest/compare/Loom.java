@@ -221,6 +221,7 @@ final class Loom {
               false,
               null,
               null,
+              null,
               null));
     } else {
       for (String pin : List.of("in", "1", "2")) {
