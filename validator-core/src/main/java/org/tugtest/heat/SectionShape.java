@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import org.jgrapht.alg.util.UnionFind;
 
 /** Which wires of a section lie beside each other, and how much of the outside each one has. */
 final class SectionShape {
@@ -31,6 +33,39 @@ final class SectionShape {
       int after = hull.get((i + 1) % hull.size());
       outside[at] += turn(before, at, after) * wires.get(at).radius();
       outside[at] += (apart(before, at) + apart(at, after)) / 2;
+    }
+    joinLost(hull);
+  }
+
+  /**
+   * Wires that lie beside none that leads to the outside, such as the cores in a thick jacket, give
+   * their heat to the nearest that does.
+   */
+  private void joinLost(List<Integer> hull) {
+    UnionFind<Integer> joined = new UnionFind<>(Set.of());
+    for (int i = 0; i < wires.size(); i++) {
+      joined.addElement(i);
+    }
+    hull.forEach(one -> joined.union(hull.get(0), one));
+    pairs.forEach(pair -> joined.union(pair.one(), pair.other()));
+    while (!hull.isEmpty() && joined.numberOfSets() > 1) {
+      Pair nearest = null;
+      double least = Double.POSITIVE_INFINITY;
+      for (int i = 0; i < wires.size(); i++) {
+        boolean lost = !joined.inSameSet(i, hull.get(0));
+        for (int k = 0; lost && k < wires.size(); k++) {
+          double gap = apart(i, k) - wires.get(i).radius() - wires.get(k).radius();
+          if (joined.inSameSet(k, hull.get(0)) && gap < least) {
+            least = gap;
+            nearest = new Pair(Math.min(i, k), Math.max(i, k));
+          }
+        }
+      }
+      if (nearest == null) {
+        return;
+      }
+      pairs.add(nearest);
+      joined.union(nearest.one(), nearest.other());
     }
   }
 

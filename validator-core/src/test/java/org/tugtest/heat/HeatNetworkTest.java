@@ -178,4 +178,41 @@ class HeatNetworkTest {
     assertThat(bare(List.of()).heat().steady()).isTrue();
     assertThat(bare(cluster(AWG20, 0, 0)).heat().hottestC()).isCloseTo(60, within(1e-6));
   }
+
+  /** A thin wire so far from all others that it lies beside none, and not at the outside. */
+  @Test
+  void aWireThatLiesBesideNoneGivesItsHeatToTheNearest() {
+    for (double amps : new double[] {0, 1}) {
+      List<Placed> wires = new ArrayList<>();
+      wires.add(new Placed(wire(AWG20, amps), 0, 0));
+      for (int[] at : new int[][] {{-1, -1}, {-1, 1}, {1, -1}, {1, 1}}) {
+        wires.add(new Placed(wire(AWG12, 15), 8 * at[0], 8 * at[1]));
+      }
+      List<Double> celsius = bare(wires).heat().celsius();
+      assertThat(celsius).hasSize(5);
+      double nearest = celsius.get(1);
+      assertThat(nearest).isGreaterThan(65);
+      if (amps == 0) {
+        assertThat(celsius.get(0)).isCloseTo(nearest, within(1e-6));
+      } else {
+        assertThat(celsius.get(0)).isGreaterThan(nearest + 0.1);
+      }
+    }
+  }
+
+  /** Two such wires beside each other: both are joined, by the one that is nearer. */
+  @Test
+  void wiresThatLieBesideEachOtherAloneAreJoinedOnce() {
+    List<Placed> wires = new ArrayList<>();
+    wires.add(new Placed(wire(AWG20, 1), -0.7, 0));
+    wires.add(new Placed(wire(AWG20, 1), 0.8, 0));
+    for (int[] at : new int[][] {{-1, -1}, {-1, 1}, {1, -1}, {1, 1}}) {
+      wires.add(new Placed(wire(AWG12, 15), 9 * at[0], 9 * at[1]));
+    }
+    assertThat(new SectionShape(wires).pairs())
+        .contains(new SectionShape.Pair(0, 1))
+        .filteredOn(pair -> pair.one() < 2 && pair.other() >= 2)
+        .hasSize(1);
+    assertThat(bare(wires).heat().celsius()).hasSize(6);
+  }
 }
