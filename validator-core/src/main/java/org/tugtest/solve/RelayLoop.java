@@ -54,11 +54,18 @@ final class RelayLoop {
   }
 
   /**
-   * How the relays rest.
+   * How the relays rest. Whether they could rest in another way is looked for only where nothing
+   * says what was before.
    *
-   * @param before the coils that were pulled in the state before; null: all released
+   * @param before the coils that were pulled in the state before; null: not known, all released
    */
   Outcome settle(@Nullable List<Integer> before) {
+    if (before != null) {
+      Optional<Outcome> first = first(before);
+      if (first.isPresent()) {
+        return first.get();
+      }
+    }
     List<End> ends = ends(before);
     List<Trouble> troubles = new ArrayList<>();
     End first = ends.get(0);
@@ -67,7 +74,9 @@ final class RelayLoop {
       troubles.addAll(chatters(first, taken != null));
     }
     End answer = taken == null ? first : taken;
-    holdsItself(answer, ends).ifPresent(troubles::add);
+    if (before == null) {
+      holdsItself(answer, ends).ifPresent(troubles::add);
+    }
     return new Outcome(answer.pulled(), answer.at(), troubles, rounds);
   }
 

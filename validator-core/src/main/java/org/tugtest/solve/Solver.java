@@ -23,7 +23,8 @@ public final class Solver {
   /**
    * Solves a circuit.
    *
-   * @param before numbers of the coils that were pulled before; null: none was
+   * @param before numbers of the coils that were pulled before; null: not known, and none is taken
+   *     to be
    */
   public static Solution solve(Circuit circuit, @Nullable List<Integer> before) {
     return solve(circuit, before, new Grids());

@@ -88,7 +88,7 @@ public sealed interface Trouble {
   }
 
   /**
-   * Relays that rest in more than one way, depending on what was before.
+   * Relays that rest in more than one way, depending on what was before, where nothing says that.
    *
    * @param branches the coils that differ
    * @param ends the coils that are pulled in each of the ways; the first is the one that was taken

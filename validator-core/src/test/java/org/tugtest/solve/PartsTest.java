@@ -138,14 +138,22 @@ class PartsTest {
   void aRelayThatHoldsItselfIsRememberedInItsPart() {
     List<Circuit> circuits = List.of(relay(false), relay(true), relay(false));
     Circuit whole = together(circuits);
-    int coil = number(circuits, 2, 1);
     Grids grids = new Grids();
-    Solution first = Solver.solve(whole, List.of(coil), grids);
-    assertThat(first.pulled(coil)).isTrue();
-    assertThat(first.pulled(number(circuits, 0, 1))).isFalse();
-    Solution again = Solver.again(whole, List.of(coil), first, grids);
+    Solution first = Solver.solve(whole, null, grids);
+    assertThat(first.troubles()).hasSize(3);
+    Solution again = Solver.again(whole, null, first, grids);
     assertThat(again.allPulled()).isEqualTo(first.allPulled());
     assertThat(again.troubles()).containsExactlyInAnyOrderElementsOf(first.troubles());
+  }
+
+  @Test
+  void whatWasBeforeIsThatOfThePart() {
+    List<Circuit> circuits = List.of(relay(false), relay(true), relay(false));
+    int coil = number(circuits, 2, 1);
+    Solution solution = Solver.solve(together(circuits), List.of(coil));
+    assertThat(solution.pulled(coil)).isTrue();
+    assertThat(solution.pulled(number(circuits, 0, 1))).isFalse();
+    assertThat(solution.troubles()).hasSize(1).allMatch(Trouble.Chatter.class::isInstance);
   }
 
   @Test
