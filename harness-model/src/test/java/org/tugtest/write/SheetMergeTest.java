@@ -55,9 +55,9 @@ class SheetMergeTest {
         .isEqualTo(
             """
             id,from,to,part,areaMm2,awg,colour,colourDrawn,circuit,via,laidInPlace,cutMm,builtMm,fromTerminal,toTerminal,label,evidence,decision,reason,note,file,stamp
-            W2,BAT:+,R1:2,,2.50,,RD/WH,,,,,,,,,',,,,,car.harness.json,x6ed2604c
-            W3,R1:2,ECU:2,,0.5,,,,,,,400,,,,,,,,,front.json,x78340718
-            W10,R1:1,ECU:1,,,'4/0,,,Zündung,"a, b",,,,,,,,,,,car.harness.json,xc4842e68
+            W2,BAT:+,R1:2,,2.50,,RD/WH,,,,,,,,,',,,,,car.harness.json,x9c5e2fb1
+            W3,R1:2,ECU:2,,0.5,,,,,,,400,,,,,,,,,front.json,x6e57cb85
+            W10,R1:1,ECU:1,,,'4/0,,,Zündung,"a, b",,,,,,,,,,,car.harness.json,x17dccf0b
             """);
   }
 
