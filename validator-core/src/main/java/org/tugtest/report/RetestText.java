@@ -68,7 +68,8 @@ public final class RetestText {
   public static String states(Function function) {
     return function.states().isEmpty()
         ? "no state names it"
-        : "in " + Series.and(function.states(), MOST_NAMES);
+        : (function.states().size() == 1 ? "in state " : "in states ")
+            + Series.and(function.states(), MOST_NAMES);
   }
 
   /** What a function hangs on that was touched. */
@@ -76,7 +77,7 @@ public final class RetestText {
     return Series.and(function.why(), MOST_NAMES);
   }
 
-  /** {@code LAMP.bulb, for W4; in night run}. */
+  /** {@code LAMP.bulb, for W4; in state night run}. */
   public static String of(Function function) {
     return function.element() + ", for " + why(function) + "; " + states(function);
   }

@@ -1,7 +1,6 @@
 package org.tugtest.report.html;
 
 import java.util.List;
-import org.tugtest.check.CheckResult;
 import org.tugtest.report.Baseline;
 import org.tugtest.report.HarnessReport;
 import org.tugtest.report.Report;
@@ -18,7 +17,6 @@ import org.tugtest.report.html.volts.WhatIfRoom;
 /**
  * The page of one root.
  *
- * @param result for what needs no preparation: rules not run and broken
  * @param data what the script reads, as JSON that is safe inside a page
  */
 record HarnessPage(
@@ -27,7 +25,7 @@ record HarnessPage(
     FindingsRoom findings,
     Few<ExpectationView> expectations,
     CoverageRoom coverage,
-    CheckResult result,
+    NotRunRoom notRun,
     LoomRoom loom,
     BundlesRoom bundles,
     CircuitsRoom circuits,
@@ -55,7 +53,7 @@ record HarnessPage(
         findings,
         ExpectationView.of(report, harness),
         coverage,
-        harness.result(),
+        NotRunRoom.of(harness.result()),
         loom,
         BundlesRoom.of(harness.facts()),
         circuits,

@@ -22,7 +22,7 @@ public final class PageMargins {
   }
 
   /** A string of CSS in which nothing but letters, digits and blanks stands for itself. */
-  private static String quoted(String text) {
+  public static String quoted(String text) {
     StringBuilder css = new StringBuilder("\"");
     PrintableText.of(text)
         .codePoints()

@@ -27,22 +27,36 @@ final class SheetPage {
    * @param back the page that lists it; empty: none
    */
   static String of(Stamp stamp, Sheet sheet, String back) {
+    NarrowTables narrow = new NarrowTables();
+    Markup content = content(stamp, sheet, narrow);
     String style =
         Assets.shared()
             + Assets.read(SheetPage.class, "sheets.css")
             + (sheet.landscape() ? ACROSS : "")
             + PageMargins.style(
                 stamp.margin() + " · " + sheet.title(), stamp.commit() + " · " + stamp.day())
-            + sheet.style();
+            + sheet.style()
+            + narrow.style();
     Assets assets = new Assets(style, sheet.script());
     Markup html = new Markup();
     head(html, stamp, sheet, back, assets);
-    html.raw("<main>\n");
+    html.raw(content.toString());
+    html.raw("<footer class=\"foot\">\n");
+    Cautions.SENTENCES.forEach(sentence -> html.element("p", sentence).raw("\n"));
+    html.raw("</footer>\n");
+    if (!sheet.script().isEmpty()) {
+      html.raw("<script>").raw(sheet.script()).raw("</script>\n");
+    }
+    return html.raw("</body>\n</html>\n").toString();
+  }
+
+  private static Markup content(Stamp stamp, Sheet sheet, NarrowTables narrow) {
+    Markup html = new Markup().raw("<main>\n");
     incomplete(html, stamp);
     notes(html, sheet.notes());
     for (Block block : sheet.blocks()) {
       if (block instanceof Table table) {
-        TableMarkup.add(html, table);
+        TableMarkup.add(html, table, narrow);
       } else if (block instanceof Words words) {
         words(html, words);
       } else if (block instanceof Drawing drawing) {
@@ -53,13 +67,7 @@ final class SheetPage {
       html.raw("<p class=\"signed\"><span>Done by</span><span>Date</span>");
       html.raw("<span>Looked over by</span><span>Date</span></p>\n");
     }
-    html.raw("</main>\n<footer class=\"foot\">\n");
-    Cautions.SENTENCES.forEach(sentence -> html.element("p", sentence).raw("\n"));
-    html.raw("</footer>\n");
-    if (!sheet.script().isEmpty()) {
-      html.raw("<script>").raw(sheet.script()).raw("</script>\n");
-    }
-    return html.raw("</body>\n</html>\n").toString();
+    return html.raw("</main>\n");
   }
 
   private static void head(Markup html, Stamp stamp, Sheet sheet, String back, Assets assets) {

@@ -1,6 +1,7 @@
 package org.tugtest.report.sheets;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.tugtest.report.html.text.Swatch;
 
 /** A table of a sheet as HTML. */
@@ -13,7 +14,7 @@ final class TableMarkup {
 
   private TableMarkup() {}
 
-  static void add(Markup html, Table table) {
+  static void add(Markup html, Table table, NarrowTables narrow) {
     html.raw("<section class=\"block\">\n");
     if (!table.caption().isEmpty()) {
       html.element("h2", table.caption()).raw("\n");
@@ -24,20 +25,22 @@ final class TableMarkup {
     }
     html.raw("<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-label=\"");
     html.text(table.caption().isEmpty() ? "table" : table.caption());
-    html.raw("\">\n<table>\n<thead><tr>");
+    boolean[] printed = printed(table);
+    List<Column> columns =
+        IntStream.range(0, printed.length)
+            .filter(i -> printed[i])
+            .mapToObj(table.columns()::get)
+            .toList();
+    html.raw("\">\n<table class=\"" + narrow.name(columns, table.ticked()) + "\">\n<thead><tr>");
     if (table.ticked()) {
       html.raw("<th scope=\"col\" class=\"tick\">Done</th>");
     }
-    boolean[] printed = printed(table);
-    for (int i = 0; i < printed.length; i++) {
-      if (printed[i]) {
-        Column column = table.columns().get(i);
-        html.raw("<th scope=\"col\"" + style(column) + ">").text(column.title());
-        if (!column.unit().isEmpty()) {
-          html.raw(" <small>").text(column.unit()).raw("</small>");
-        }
-        html.raw("</th>");
+    for (Column column : columns) {
+      html.raw("<th scope=\"col\"" + style(column) + ">").text(column.title());
+      if (!column.unit().isEmpty()) {
+        html.raw(" <small>").text(column.unit()).raw("</small>");
       }
+      html.raw("</th>");
     }
     html.raw("</tr></thead>\n<tbody>\n");
     for (List<Cell> row : table.rows()) {

@@ -107,7 +107,7 @@ class CompareHtmlTest {
     assertThat(page.select("#r1-retest tr").eachText())
         .anyMatch(line -> line.startsWith("LAMPS:1") || line.contains("proves"))
         .anyMatch(line -> line.contains("apart side by side in X1"));
-    assertThat(page.select("#r1-retest li").text()).contains("LAMPS.left, in on");
+    assertThat(page.select("#r1-retest li").text()).contains("LAMPS.left, in state on");
     assertThat(page.select(".rooms a[href]").eachAttr("href"))
         .isNotEmpty()
         .allMatch(ref -> page.selectFirst(ref) != null);

@@ -213,13 +213,20 @@ class HtmlReportTest {
                         "car.harness.json",
                         List.of(),
                         List.of(),
-                        List.of(new NotRun("made-up", "skipped by tugtest.skipRules")),
+                        List.of(
+                            new NotRun("made-up", "skipped by tugtest.skipRules"),
+                            new NotRun("another", "nothing is built"),
+                            new NotRun("made-up-too", "skipped by tugtest.skipRules")),
                         List.of(new Crash("other", "Broken: <b>", List.of("a.B.c(B.java:1)"))),
                         List.of()))));
     assertThat(page.select(".verdict .word").text()).isEqualTo("Not checked");
     assertThat(page.select("#not-run h3").text()).isEqualTo("other broke");
     assertThat(page.select("#not-run pre").text()).contains("Broken: <b>", "at a.B.c(B.java:1)");
-    assertThat(page.select("#not-run td").text()).isEqualTo("skipped by tugtest.skipRules");
+    assertThat(page.select("#not-run tbody th").eachText())
+        .containsExactly("skipped by tugtest.skipRules", "nothing is built");
+    assertThat(page.select("#not-run td").eachText())
+        .containsExactly("made-up made-up-too", "another");
+    assertThat(page.select(".rooms a[href=#not-run]").text()).isEqualTo("Not run 4");
   }
 
   @Test

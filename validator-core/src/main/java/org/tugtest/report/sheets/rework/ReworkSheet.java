@@ -144,7 +144,7 @@ public final class ReworkSheet {
       }
       String where =
           sitting.connectors().isEmpty()
-              ? "besides the connectors"
+              ? "away from the connectors"
               : Series.and(sitting.connectors());
       sheet.add(
           Table.of(STEPS, rows, "").captioned("Sitting " + (i + 1) + ": " + where).withTicks());
