@@ -53,10 +53,13 @@ public final class CoverChoice {
     return most == null ? Double.POSITIVE_INFINITY : most;
   }
 
+  /** A shield is closed round the bundle, so it is never too wide. */
   private static boolean fits(Covering part, double bundleMm, double fill) {
     double most = greatest(part);
     Double least = part.innerMinMm();
+    boolean wraps = part.kind() == Covering.Kind.HEAT_SHIELD;
     return bundleMm <= most * Math.sqrt(fill)
-        && (least == null ? bundleMm >= most * Math.sqrt(LEAST_FILL) : bundleMm >= least);
+        && (wraps
+            || (least == null ? bundleMm >= most * Math.sqrt(LEAST_FILL) : bundleMm >= least));
   }
 }

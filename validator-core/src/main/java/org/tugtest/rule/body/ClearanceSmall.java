@@ -138,7 +138,7 @@ public final class ClearanceSmall implements Rule {
                     + "; at least "
                     + Millimetres.limit(measured)
                     + (broken.level() == Level.ERROR ? " are needed" : " are good practice"))
-            .remedy(remedy(thing, broken.limit()))
+            .remedy(remedy(thing, broken.limit(), protects(facts, segment, Need.HEAT)))
             .measured(measured)
             .level(broken.level())
             .basis(broken.basis()));
@@ -208,10 +208,13 @@ public final class ClearanceSmall implements Rule {
     };
   }
 
-  private static String remedy(Near thing, double limit) {
+  private static String remedy(Near thing, double limit, boolean shielded) {
     String away = "keep it " + Millimetres.text(limit) + " away";
     return switch (thing) {
-      case HOT -> away + ", or put a covering on it that protects from heat";
+      case HOT ->
+          shielded
+              ? away + ", or put a fixed shield between the two"
+              : away + ", or put a covering on it that protects from heat";
       case EDGE -> away + ", or put a covering or grommet on it that protects from abrasion";
       case FUEL -> away + ", above the line, and clamp both";
       case MOVING, CONTROLS -> away + " over the whole travel, and hold it there";

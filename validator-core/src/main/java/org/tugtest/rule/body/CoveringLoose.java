@@ -34,7 +34,8 @@ public final class CoveringLoose implements Rule {
               The thinnest piece of a segment, or the wires of a connector with a boot, expected
               to be thinner than the least diameter its covering closes on; or, in a covering of
               one inner diameter, filling less than a quarter of it. Only the innermost covering
-              is looked at. Tape is never loose.
+              is looked at. Tape and heat shields are never loose. What may hold a wire that has no
+              route is not judged.
               """)
           .why(
               """
@@ -90,6 +91,7 @@ public final class CoveringLoose implements Rule {
 
   @Override
   public void judge(Facts facts, Settings settings, Ledger ledger) {
+    Wayward wayward = new Wayward(facts);
     for (Sheath sheath : Sheath.all(facts)) {
       CoverLayers.Layer layer = sheath.layers().layers().get(0);
       Covering part = layer.part();
@@ -105,7 +107,7 @@ public final class CoveringLoose implements Rule {
       } else if (!sheath.known()) {
         ledger.notJudged(subject, Unjudged.UNSIZED);
       } else {
-        judge(facts, sheath, layer, part, settings.number(PERCENT, subject), ledger);
+        judge(facts, sheath, layer, part, wayward, settings.number(PERCENT, subject), ledger);
       }
     }
   }
@@ -115,6 +117,7 @@ public final class CoveringLoose implements Rule {
       Sheath sheath,
       CoverLayers.Layer layer,
       Covering part,
+      Wayward wayward,
       double percent,
       Ledger ledger) {
     Measured measured = measured(sheath.thinMm(), part, percent);
@@ -122,22 +125,31 @@ public final class CoveringLoose implements Rule {
       ledger.fine();
       return;
     }
+    if (wayward.mayRunIn(sheath.subject())) {
+      ledger.notJudged(sheath.subject(), Unjudged.WAYWARD);
+      return;
+    }
     boolean open = measured.unit().equals("mm");
     Finding.Draft draft =
         Finding.on(sheath.subject(), Subject.part("coverings", layer.id()))
             .message(
-                "the thinnest that lies in "
-                    + layer.id()
-                    + " on "
-                    + sheath.subject().id()
+                "the bundle "
+                    + place(sheath)
                     + (open
                         ? " is expected to be "
                             + Millimetres.actual(measured)
-                            + " thick; it closes on no less than "
+                            + " thick"
+                            + thinnest(sheath)
+                            + "; "
+                            + layer.id()
+                            + " closes on no less than "
                             + Millimetres.limit(measured)
                         : " fills "
                             + measured.actualShown()
-                            + " % of it; less than "
+                            + " % of "
+                            + layer.id()
+                            + thinnest(sheath)
+                            + "; less than "
                             + measured.limitShown()
                             + " % is loose"))
             .measured(measured)
@@ -152,6 +164,23 @@ public final class CoveringLoose implements Rule {
             ? "take " + better.map(Covering::id).orElse("") + ", which fits"
             : "take a smaller covering, or tape the bundle to the diameter it closes on");
     ledger.finding(draft);
+  }
+
+  private static String place(Sheath sheath) {
+    Subject subject = sheath.subject();
+    return switch (subject.section()) {
+      case "segments" -> "in segment " + subject.id();
+      case "nodes" -> "at node " + subject.id();
+      default -> "at connector " + subject.id();
+    };
+  }
+
+  private static String thinnest(Sheath sheath) {
+    String section = sheath.subject().section();
+    boolean whole = sheath.text().equals("segment " + sheath.subject().id());
+    return section.equals("nodes") || (section.equals("segments") && !whole)
+        ? " where it is thinnest"
+        : "";
   }
 
   /** How far a bundle is too thin for a covering; null when it is not. */

@@ -13,6 +13,8 @@ import org.tugtest.model.Device;
 import org.tugtest.model.DeviceType;
 import org.tugtest.model.Housing;
 import org.tugtest.model.Layout;
+import org.tugtest.model.Near;
+import org.tugtest.model.Need;
 import org.tugtest.model.Splice;
 import org.tugtest.model.SplicePart;
 import org.tugtest.model.Wire;
@@ -45,6 +47,7 @@ record Heated(
     String lacking) {
   private static final double BARE_C = 100;
   private static final String NO_CLASS = "its part gives no maxC";
+  private static final String NO_AIR = "where it is, it is hot, and no ambientC says how hot";
   private static final String NO_PLACE = "nothing says where it is";
 
   /** In the plural. */
@@ -167,6 +170,11 @@ record Heated(
       Basis basis,
       Surroundings.@Nullable Around around,
       String lacking) {
+    boolean hot =
+        around != null
+            && !around.byDefault().isEmpty()
+            && (around.near().contains(Near.HOT) || around.needs().contains(Need.HEAT));
+    boolean stood = stands != null && around != null && around.ambientC().value() <= stands;
     return new Heated(
         subject,
         noun,
@@ -177,6 +185,8 @@ record Heated(
         around == null ? "" : around.ambientC().source(),
         around == null ? basis : basis.weaker(around.ambientC().basis()),
         around == null ? List.of() : around.byDefault(),
-        around == null && lacking.isEmpty() ? NO_PLACE : lacking);
+        around == null && lacking.isEmpty()
+            ? NO_PLACE
+            : hot && stood && lacking.isEmpty() ? NO_AIR : lacking);
   }
 }

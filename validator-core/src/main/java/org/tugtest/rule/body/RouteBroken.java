@@ -24,6 +24,7 @@ import org.tugtest.text.Series;
 /** There is no way along the layout between the ends of a wire. */
 public final class RouteBroken implements Rule {
   private static final int NAMED = 6;
+  private static final String UNDEFINED = "a node of the layout is named and not defined";
   private static final String CUT =
       "its length is given and no way along the layout joins its ends";
 
@@ -37,7 +38,8 @@ public final class RouteBroken implements Rule {
               joins. A wire runs on segments of its own loom and of files without a loom. All wires
               that need the same gap closed are one finding, which names both pieces and the two
               nodes nearest to each other. A wire with "cutMm" or "builtMm" needs no way; it is
-              not judged then, as are wires of which nothing says where an end stands.
+              not judged then, as are wires of which nothing says where an end stands, and a way
+              on which a node is named and not defined.
               """)
           .why(
               """
@@ -92,6 +94,8 @@ public final class RouteBroken implements Rule {
         ledger.notJudged(subject, CUT);
       } else if (!facts.unread().isEmpty()) {
         ledger.notJudged(subject, Facts.FILE_UNREAD);
+      } else if (gap != null && names(facts, gap)) {
+        ledger.notJudged(subject, UNDEFINED);
       } else if (!ledger.switchedOff(subject)) {
         if (gap != null) {
           gaps.computeIfAbsent(gap, key -> new ArrayList<>()).add(wire);
@@ -103,6 +107,15 @@ public final class RouteBroken implements Rule {
     }
     gaps.forEach((gap, wires) -> report(gap, wires, ledger));
     foreign.forEach((key, wires) -> report(facts, key, wires, ledger));
+  }
+
+  /**
+   * Whether a node of one of the pieces is named and not defined: that has a finding of its own.
+   */
+  private static boolean names(Facts facts, Gap gap) {
+    Set<String> defined = facts.harness().layout().nodes().keySet();
+    return !facts.harness().sketch()
+        && !(defined.containsAll(gap.here()) && defined.containsAll(gap.there()));
   }
 
   /** A segment of another loom on which wires of a loom end. */

@@ -1,10 +1,15 @@
 package org.tugtest.rule.body;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Basis;
 import org.tugtest.finding.Finding;
@@ -25,6 +30,7 @@ import org.tugtest.text.Series;
 
 /** A splice sits where it will suffer or is in the way. */
 public final class SpliceMisplaced implements Rule {
+  private static final int NAMED = 12;
   private static final String BREAKOUT = "breakoutMm";
   private static final String APART = "apartMm";
 
@@ -102,43 +108,72 @@ public final class SpliceMisplaced implements Rule {
         ledger.fine();
       }
     }
+    Map<String, List<Splice>> past = new TreeMap<>(NaturalOrder.NATURAL);
     for (Splice splice : facts.harness().splices().values()) {
-      if (!placed.contains(splice.id()) && !past(facts, splice, ledger)) {
-        ledger.notJudged(
-            Subject.splice(splice.id()), "nothing that is known says where along the loom it is");
+      if (!placed.contains(splice.id())) {
+        if (isPast(facts, splice)) {
+          past.computeIfAbsent(splice.on(), on -> new ArrayList<>()).add(splice);
+        } else {
+          ledger.notJudged(
+              Subject.splice(splice.id()), "nothing that is known says where along the loom it is");
+        }
       }
     }
+    past.values().forEach(splices -> past(facts, splices, ledger));
   }
 
-  /** A splice past the end of its segment. */
-  private static boolean past(Facts facts, Splice splice, Ledger ledger) {
+  /** Whether a splice is to sit past the end of its segment. */
+  private static boolean isPast(Facts facts, Splice splice) {
     Layout.Segment segment =
         splice.at() != null || splice.on() == null
             ? null
             : facts.harness().layout().segments().get(splice.on());
     Double length = segment == null ? null : segment.lengthMm();
     Double offset = splice.offsetMm();
-    if (segment == null || length == null || offset == null || offset <= length) {
-      return false;
-    }
-    Measured measured = Measured.over(offset, length, "mm");
+    return length != null && offset != null && offset > length;
+  }
+
+  /** Splices past the end of one segment; where there are several it is the segment's length. */
+  private static void past(Facts facts, List<Splice> splices, Ledger ledger) {
+    Splice farthest =
+        Collections.max(splices, Comparator.comparingDouble(one -> orZero(one.offsetMm())));
+    Layout.Segment segment = facts.harness().layout().segments().get(splices.get(0).on());
+    Measured measured =
+        Measured.over(orZero(farthest.offsetMm()), orZero(segment.lengthMm()), "mm");
+    List<Subject> members = splices.stream().map(one -> Subject.splice(one.id())).toList();
+    List<Subject> subjects = new ArrayList<>(members);
+    Subject on = Subject.of("segments", segment.id());
+    boolean several = members.size() > 1;
+    subjects.add(several ? 0 : 1, on);
+    List<String> ids = splices.stream().map(Splice::id).toList();
+    Finding.Draft draft = Finding.on(subjects.get(0));
+    subjects.stream().skip(1).forEach(draft::and);
     ledger.finding(
-        Finding.on(Subject.splice(splice.id()), Subject.of("segments", segment.id()))
+        draft
             .kind("past")
             .level(Level.ERROR)
             .message(
-                "splice "
-                    + splice.id()
-                    + " is to sit "
+                (several
+                        ? "splices " + Series.and(ids, NAMED) + " are to sit up to "
+                        : "splice " + ids.get(0) + " is to sit ")
                     + Millimetres.actual(measured)
                     + " along segment "
                     + segment.id()
                     + ", which is only "
                     + Millimetres.limit(measured)
                     + " long")
-            .remedy("correct \"offsetMm\", which counts from node " + segment.from())
-            .measured(measured));
-    return true;
+            .remedy(
+                (several
+                        ? "correct \"lengthMm\" of " + segment.id() + ", or their \"offsetMm\""
+                        : "correct \"offsetMm\"")
+                    + ", which counts from node "
+                    + segment.from())
+            .measured(measured),
+        members);
+  }
+
+  private static double orZero(@Nullable Double mm) {
+    return mm == null ? 0 : mm;
   }
 
   private static boolean flexing(Facts facts, SplicePlaces.Placed one, Ledger ledger) {

@@ -17,5 +17,8 @@ final class Unjudged {
   /** A part that it names is not defined. */
   static final String NO_PART = "a part that it names is not defined";
 
+  /** More may lie on it than is known. */
+  static final String WAYWARD = "a wire without a route may run along it";
+
   private Unjudged() {}
 }

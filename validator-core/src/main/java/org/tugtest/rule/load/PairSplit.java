@@ -170,6 +170,7 @@ public final class PairSplit implements Rule {
     Measured measured = Measured.over(worst.mm(), limit, "mm");
     Wire wire = facts.harness().wires().get(worst.wire());
     boolean via = wire != null && !wire.via().isEmpty();
+    List<String> over = worst.segments().stream().distinct().toList();
     Finding.Draft draft =
         Finding.on(Subject.wire(worst.wire()), Subject.of("groups", group.id()))
             .message(
@@ -180,8 +181,9 @@ public final class PairSplit implements Rule {
                     + " for "
                     + measured.actualShown()
                     + " mm, over "
-                    + (worst.segments().size() == 1 ? "segment " : "segments ")
-                    + Series.and(worst.segments(), 6)
+                    + (over.size() == 1 ? "segment " : "segments ")
+                    + Series.and(over, 6)
+                    + (over.size() < worst.segments().size() ? ", out and back" : "")
                     + (via ? ", as its \"via\" says" : "")
                     + "; at most "
                     + measured.limitShown()

@@ -100,4 +100,12 @@ class ClearanceSmallTest {
                 .messages())
         .hasSize(1);
   }
+
+  @Test
+  void whatIsShieldedAlreadyIsNotToldToBe() {
+    assertThat(judged("hot", 40, "").findings().get(0).remedy())
+        .isEqualTo("keep it 50 mm away, or put a covering on it that protects from heat");
+    assertThat(judged("hot", 40, ", \"coverings\": [\"c8\"]").findings().get(0).remedy())
+        .isEqualTo("keep it 50 mm away, or put a fixed shield between the two");
+  }
 }

@@ -54,4 +54,19 @@ class CoveringMissingTest {
                 .keySet())
         .containsExactly("a part that it names is not defined");
   }
+
+  /** A wire of 3 mm; a shield is closed round it, a sleeve of the same range would slide. */
+  @Test
+  void aHeatShieldIsProposedThoughTheBundleIsThin() {
+    String json =
+        Loom.of("\"zone\": \"hot\"")
+            .with(ZONES)
+            .json()
+            .replace("\"c8\": {\"kind\": \"braided-sleeve\"", "\"c8\": {\"kind\": \"%s\"");
+    CoveringMissing rule = new CoveringMissing();
+    assertThat(Judged.of(rule, json.formatted("heat-shield")).findings().get(0).remedy())
+        .isEqualTo("put c8 on it, which protects and fits");
+    assertThat(Judged.of(rule, json.formatted("braided-sleeve")).findings().get(0).remedy())
+        .isEqualTo("put a covering on it that protects; none in the parts does and fits");
+  }
 }

@@ -114,4 +114,25 @@ class MaterialTooCoolTest {
     assertThat(judged.coverage().missing().keySet())
         .containsExactly("it gives no maxC", "it has no route", "its part gives no maxC");
   }
+
+  @Test
+  void aHotZoneThatGivesNoTemperatureIsNotPassedByTheDefault() {
+    for (String hot : java.util.List.of("\"near\": [\"hot\"]", "\"needs\": [\"heat\"]")) {
+      Judged judged =
+          Loom.of("\"zone\": \"engine\"")
+              .with("\"zones\": {\"engine\": {" + hot + "}}")
+              .judged(new MaterialTooCool());
+      assertThat(judged.messages()).isEmpty();
+      assertThat(judged.coverage().missing())
+          .containsEntry(
+              "where it is, it is hot, and no ambientC says how hot",
+              java.util.List.of(Subject.wire("W1")));
+    }
+    Judged calm =
+        Loom.of("\"zone\": \"cab\"")
+            .with("\"zones\": {\"cab\": {\"near\": [\"moving\"]}}")
+            .judged(new MaterialTooCool());
+    assertThat(calm.coverage().missing().keySet())
+        .doesNotContain("where it is, it is hot, and no ambientC says how hot");
+  }
 }

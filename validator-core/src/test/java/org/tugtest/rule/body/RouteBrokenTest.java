@@ -156,4 +156,26 @@ class RouteBrokenTest {
             "add a segment between a and b, or take the segments of loom one, which do join them,"
                 + " into a file without a loom");
   }
+
+  @Test
+  void aNodeThatIsNamedAndNotDefinedHasAFindingOfItsOwn() {
+    String json =
+        """
+        {"format": 1,
+         "layout": {"nodes": {"nose": {}, "dash": {}, "tail": {}}, "segments": {
+           "s1": {"from": "nose", "to": "dash", "lengthMm": 900}%s}},
+         "devices": {"N": {"at": "nose", "pins": {"1": {}}}, "D": {"at": "dash", "pins": {"1": {}}},
+                     "T": {"at": "tail", "pins": {"1": {}}}},
+         "wires": {"W1": {"from": "N:1", "to": "%s:1"%s}}}
+        """;
+    String undefined = "a node of the layout is named and not defined";
+    Judged via = Judged.of(new RouteBroken(), json.formatted("", "D", ", \"via\": [\"dahs\"]"));
+    assertThat(via.messages()).isEmpty();
+    assertThat(via.coverage().missing().keySet()).containsExactly(undefined);
+    String segment = ", \"s2\": {\"from\": \"dash\", \"to\": \"tial\", \"lengthMm\": 900}";
+    Judged end = Judged.of(new RouteBroken(), json.formatted(segment, "T", ""));
+    assertThat(end.messages()).isEmpty();
+    assertThat(end.coverage().missing().keySet()).containsExactly(undefined);
+    assertThat(Judged.of(new RouteBroken(), json.formatted("", "T", "")).messages()).hasSize(1);
+  }
 }

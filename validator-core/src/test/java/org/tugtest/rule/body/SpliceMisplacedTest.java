@@ -146,4 +146,27 @@ class SpliceMisplacedTest {
     assertThat(judged("", "").coverage().missing().keySet())
         .containsExactly("nothing that is known says where along the loom it is");
   }
+
+  @Test
+  void severalPastTheEndOfOneSegmentAreOneFindingOnTheSegment() {
+    Loom loom =
+        new Loom(
+            Loom.segment("s1", "a", "b", 300, ""),
+            Loom.wire("W1", "A:1", "S1", "w3")
+                + ", "
+                + Loom.wire("W2", "A:2", "S2", "w3")
+                + ", "
+                + Loom.wire("W3", "A:3", "S3", "w3"),
+            ", \"splices\": {\"S1\": {\"on\": \"s1\", \"offsetMm\": 400}, \"S2\": {\"on\": \"s1\","
+                + " \"offsetMm\": 700}, \"S3\": {\"on\": \"s1\", \"offsetMm\": 150}}");
+    Judged judged = loom.judged(new SpliceMisplaced());
+    assertThat(judged.messages())
+        .containsExactly(
+            "splices S1 and S2 are to sit up to 700 mm along segment s1, which is only 300 mm"
+                + " long");
+    assertThat(judged.subjects()).containsExactly("segments/s1");
+    assertThat(judged.findings().get(0).remedy())
+        .isEqualTo("correct \"lengthMm\" of s1, or their \"offsetMm\", which counts from node a");
+    assertThat(judged.coverage().subjects()).isEqualTo(3);
+  }
 }

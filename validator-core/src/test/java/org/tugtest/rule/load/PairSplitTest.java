@@ -118,4 +118,24 @@ class PairSplitTest {
                 .subjects())
         .isZero();
   }
+
+  @Test
+  void outAndBackAlongOneSegmentNamesItOnce() {
+    Judged judged =
+        Judged.of(
+            new PairSplit(),
+            """
+            {"format": 1, "sketch": true,
+             "layout": {"segments": {"s1": {"from": "a", "to": "b", "lengthMm": 900},
+                                     "s2": {"from": "b", "to": "c", "lengthMm": 300}}},
+             "devices": {"A": {"at": "a"}, "B": {"at": "b"}},
+             "groups": {"G": {"kind": "twisted", "wires": ["W1", "W2"]}},
+             "wires": {"W1": {"from": "A:1", "to": "B:1"},
+                       "W2": {"from": "A:2", "to": "B:2", "via": ["c"]}}}
+            """);
+    assertThat(judged.messages())
+        .containsExactly(
+            "wire W2 leaves the others of group G for 600 mm, over segment s2, out and back, as its"
+                + " \"via\" says; at most 50 mm are good practice");
+  }
 }
