@@ -113,6 +113,11 @@ public final class Operating {
     return List.copyOf(points.values());
   }
 
+  /** Those that last. */
+  public List<OperatingPoint> lasting() {
+    return all().stream().filter(state -> !state.brief()).toList();
+  }
+
   /** The operating point of a state; empty when there is no such state. */
   public Optional<OperatingPoint> in(String state) {
     return Optional.ofNullable(points.get(state));

@@ -20,7 +20,6 @@ import org.tugtest.network.Edge;
 import org.tugtest.network.Fitting;
 import org.tugtest.network.Point;
 import org.tugtest.network.WireEnd;
-import org.tugtest.operate.OperatingPoint;
 import org.tugtest.protect.Exposure;
 import org.tugtest.table.Cited;
 
@@ -66,10 +65,10 @@ public final class PartChoice {
     if (ampacity == null) {
       return false;
     }
-    for (OperatingPoint state : facts.operating().all()) {
-      if (!state.brief() && Math.abs(state.amps(edge)) > ampacity.amps()) {
-        return false;
-      }
+    boolean carries =
+        LastingAmps.of(facts, edge).map(flow -> flow.amps() <= ampacity.amps()).orElse(true);
+    if (!carries) {
+      return false;
     }
     return bounded(facts.protection().exposure(wire.id()), ampacity)
         && bounded(facts.protection().returning(wire.id()), ampacity);

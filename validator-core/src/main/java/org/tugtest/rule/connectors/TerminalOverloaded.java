@@ -1,6 +1,6 @@
 package org.tugtest.rule.connectors;
 
-import java.util.List;
+import java.util.Optional;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;
@@ -13,6 +13,7 @@ import org.tugtest.network.WireEnd;
 import org.tugtest.operate.OperatingPoint;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Heading;
+import org.tugtest.rule.LastingAmps;
 import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
 import org.tugtest.rule.RuleInfo;
@@ -27,7 +28,10 @@ public final class TerminalOverloaded implements Rule {
           .looksFor(
               """
               Cavities whose current through the mated contact in a lasting state is over the maxA of
-              the terminal in them. Brief states are left out.
+              the terminal in them. A load with a duty counts by the root mean square of its
+              current, which is what warms the contact. Brief states are left out. A terminal
+              without maxA, and one that seems within it but through which a load of unknown draw
+              is fed, are not judged.
               """)
           .why(
               """
@@ -70,43 +74,44 @@ public final class TerminalOverloaded implements Rule {
 
   @Override
   public void judge(Facts facts, Settings settings, Ledger ledger) {
-    List<OperatingPoint> lasting =
-        facts.operating().all().stream().filter(state -> !state.brief()).toList();
     for (Point cavity : facts.wiring().wiredCavities()) {
       Terminal terminal = facts.fitting().terminal(cavity).part();
       if (terminal == null) {
         ledger.notJudged(cavity.subject(), "no known terminal is named");
       } else if (terminal.maxA() == null) {
         ledger.notJudged(cavity.subject(), "its terminal gives no maxA");
-      } else if (lasting.isEmpty()) {
-        ledger.notJudged(cavity.subject(), "no state lasts");
       } else {
-        judge(facts, cavity, terminal, lasting, ledger);
+        judge(facts, cavity, terminal, ledger);
       }
     }
   }
 
-  private static void judge(
-      Facts facts, Point cavity, Terminal terminal, List<OperatingPoint> lasting, Ledger ledger) {
-    Edge mated =
+  private static void judge(Facts facts, Point cavity, Terminal terminal, Ledger ledger) {
+    Optional<Edge> mated =
         facts.network().edgesAt(cavity).stream()
             .filter(Edge.OfMating.class::isInstance)
-            .findFirst()
-            .orElse(null);
-    if (mated == null) {
-      ledger.notJudged(cavity.subject(), "nothing is plugged onto it");
+            .findFirst();
+    Optional<LastingAmps> lasting = mated.flatMap(edge -> LastingAmps.of(facts, edge));
+    if (lasting.isEmpty()) {
+      ledger.notJudged(
+          cavity.subject(),
+          mated.isEmpty() && !facts.operating().lasting().isEmpty()
+              ? "nothing is plugged onto it"
+              : LastingAmps.NO_STATE);
       return;
     }
-    OperatingPoint worst = lasting.get(0);
-    for (OperatingPoint state : lasting) {
-      worst = Math.abs(state.amps(mated)) > Math.abs(worst.amps(mated)) ? state : worst;
-    }
-    double amps = Math.abs(worst.amps(mated));
+    LastingAmps flow = lasting.get();
     double most = terminal.maxA() == null ? Double.POSITIVE_INFINITY : terminal.maxA();
-    if (amps <= most) {
-      ledger.fine();
+    if (flow.amps() <= most) {
+      if (flow.known()) {
+        ledger.fine();
+      } else {
+        ledger.notJudged(cavity.subject(), LastingAmps.NOT_KNOWN);
+      }
       return;
     }
+    double amps = flow.amps();
+    OperatingPoint worst = flow.worst();
     Measured measured = Measured.over(amps, most, "A");
     Finding.Draft draft =
         Finding.on(cavity.subject())
@@ -125,6 +130,8 @@ public final class TerminalOverloaded implements Rule {
             .measured(measured)
             .state(worst.state())
             .basis(worst.rests(cavity).basis());
+    flow.peak().ifPresent(draft::detail);
+    flow.others(most).forEach(draft::detail);
     for (WireEnd end : facts.wiring().endsAt(cavity)) {
       draft.and(Subject.wire(end.wire().id()));
     }

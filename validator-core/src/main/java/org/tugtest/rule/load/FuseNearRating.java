@@ -1,6 +1,5 @@
 package org.tugtest.rule.load;
 
-import java.util.List;
 import java.util.Optional;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Basis;
@@ -10,13 +9,12 @@ import org.tugtest.finding.Measured;
 import org.tugtest.finding.Subject;
 import org.tugtest.model.Device;
 import org.tugtest.model.Element;
-import org.tugtest.model.FusePart;
 import org.tugtest.model.Layout;
 import org.tugtest.model.Zone;
 import org.tugtest.network.Edge;
-import org.tugtest.operate.OperatingPoint;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Heading;
+import org.tugtest.rule.LastingAmps;
 import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
 import org.tugtest.rule.RuleInfo;
@@ -36,8 +34,10 @@ public final class FuseNearRating implements Rule {
               """
               Fuses whose current in a lasting state is over 75 % of their rating at 25 degrees
               Celsius, 0.4 % of that less for every kelvin above. The temperature is that of the zone
-              of the device the fuse sits in, else defaults.ambientC. Electronic trips and brief
-              states are left out.
+              of the device the fuse sits in, else defaults.ambientC. A load with a duty counts by
+              the root mean square of its current, which is what warms the fuse. Electronic trips
+              and brief states are left out. A fuse without a rating, and one that seems within
+              its limit but before which a load gives no figure of what it draws, are not judged.
               """)
           .why(
               """
@@ -47,7 +47,7 @@ public final class FuseNearRating implements Rule {
           .remedy(
               """
               Fit the next rating if the wires behind it stand it, or give some of its loads another
-              way.
+              way. The finding names the rating and the wires that would not stand it.
               """)
           .basis(
               "75 % at 25 degrees: a published fuse glossary. 0.4 % per kelvin: common practice.")
@@ -80,32 +80,23 @@ public final class FuseNearRating implements Rule {
 
   @Override
   public void judge(Facts facts, Settings settings, Ledger ledger) {
-    List<OperatingPoint> lasting =
-        facts.operating().all().stream().filter(state -> !state.brief()).toList();
+    NextFuse next = new NextFuse(facts);
     for (Edge edge : facts.network().edges()) {
       if (edge instanceof Edge.OfElement inside
           && inside.element() instanceof Element.Fuse fuse
           && inside.fitted()
           && !fuse.electronic()) {
-        Optional<Double> rating = rating(facts, inside, fuse);
+        Optional<Double> rating = facts.protection().ratings().ofFuse(inside);
+        Optional<LastingAmps> flow = LastingAmps.of(facts, edge);
         if (rating.isEmpty()) {
           ledger.notJudged(edge.subject(), "its rating is not known");
-        } else if (lasting.isEmpty()) {
-          ledger.notJudged(edge.subject(), "no state lasts");
+        } else if (flow.isEmpty()) {
+          ledger.notJudged(edge.subject(), LastingAmps.NO_STATE);
         } else {
-          judge(facts, settings, inside, rating.get(), lasting, ledger);
+          judge(facts, settings, inside, rating.get(), flow.get(), next, ledger);
         }
       }
     }
-  }
-
-  private static Optional<Double> rating(Facts facts, Edge.OfElement inside, Element.Fuse fuse) {
-    if (fuse.ratingA() != null) {
-      return Optional.of(fuse.ratingA());
-    }
-    String part = facts.harness().fitted().get(inside.text());
-    FusePart fitted = part == null ? null : facts.harness().parts().fuses().get(part);
-    return fitted == null ? Optional.empty() : Optional.ofNullable(fitted.ratingA());
   }
 
   private static void judge(
@@ -113,25 +104,25 @@ public final class FuseNearRating implements Rule {
       Settings settings,
       Edge.OfElement fuse,
       double rating,
-      List<OperatingPoint> lasting,
+      LastingAmps flow,
+      NextFuse next,
       Ledger ledger) {
-    OperatingPoint worst = lasting.get(0);
-    for (OperatingPoint state : lasting) {
-      worst = Math.abs(state.amps(fuse)) > Math.abs(worst.amps(fuse)) ? state : worst;
-    }
-    double amps = Math.abs(worst.amps(fuse));
     Subject subject = fuse.subject();
     double celsius = celsius(facts, fuse.device());
     double above = Math.max(0, celsius - FROM_C);
-    double share = settings.number(PERCENT, subject);
     double less = settings.number(PER_KELVIN, subject);
-    double allowed = rating * share * Math.max(0, 100 - less * above) / 10_000;
-    if (amps <= allowed) {
-      ledger.fine();
+    double share = settings.number(PERCENT, subject) * Math.max(0, 100 - less * above) / 10_000;
+    double allowed = rating * share;
+    if (flow.amps() <= allowed) {
+      if (flow.known()) {
+        ledger.fine();
+      } else {
+        ledger.notJudged(subject, LastingAmps.NOT_KNOWN);
+      }
       return;
     }
-    Measured measured = Measured.over(amps, rounded(allowed), "A");
-    ledger.finding(
+    Measured measured = Measured.over(flow.amps(), rounded(allowed), "A");
+    Finding.Draft draft =
         Finding.on(subject)
             .message(
                 "fuse "
@@ -141,18 +132,19 @@ public final class FuseNearRating implements Rule {
                     + " A) carries "
                     + measured.actualShown()
                     + " A in state "
-                    + worst.state()
+                    + flow.worst().state()
                     + "; at "
                     + plain(celsius)
                     + " degrees Celsius at most "
                     + measured.limitShown()
                     + " A for long")
-            .remedy(
-                "fit the next rating if the wires behind it stand it, or give some of its loads"
-                    + " another way")
+            .remedy(next.remedy(fuse, rating, share > 0 ? flow.amps() / share : Double.MAX_VALUE))
             .measured(measured)
-            .state(worst.state())
-            .basis(Basis.COMMON_PRACTICE.weaker(worst.rests(fuse.a()).basis())));
+            .state(flow.worst().state())
+            .basis(Basis.COMMON_PRACTICE.weaker(flow.worst().rests(fuse.a()).basis()));
+    flow.peak().ifPresent(draft::detail);
+    flow.others(allowed).forEach(draft::detail);
+    ledger.finding(draft);
   }
 
   /** Down to a hundredth, so that the printed limit is never the greater one. */

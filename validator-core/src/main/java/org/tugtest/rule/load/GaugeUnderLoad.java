@@ -1,7 +1,5 @@
 package org.tugtest.rule.load;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.tugtest.facts.Facts;
@@ -15,6 +13,7 @@ import org.tugtest.network.Edge;
 import org.tugtest.operate.OperatingPoint;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Heading;
+import org.tugtest.rule.LastingAmps;
 import org.tugtest.rule.Ledger;
 import org.tugtest.rule.PartChoice;
 import org.tugtest.rule.Rule;
@@ -36,8 +35,9 @@ public final class GaugeUnderLoad implements Rule {
               inside its coverings, and no more than its maker allows when the part gives a limit.
               Where not all currents beside it are known, the published factor for neighbours used to
               20 % bounds it too; where their currents alone are too much, which wire-overheats says, it
-              is held against the factor for all loaded alike. Loads with a duty count by their root mean square. Brief states are
-              left out.
+              is held against the factor for all loaded alike. Loads with a duty count by their root
+              mean square. Brief states are left out. A wire without a size, and one that seems fine
+              but that feeds a load of unknown draw, are not judged.
               """)
           .why(
               """
@@ -78,31 +78,31 @@ public final class GaugeUnderLoad implements Rule {
 
   @Override
   public void judge(Facts facts, Settings settings, Ledger ledger) {
-    List<OperatingPoint> lasting =
-        facts.operating().all().stream().filter(state -> !state.brief()).toList();
     for (Edge edge : facts.network().edges()) {
       if (edge instanceof Edge.OfWire wire) {
         Optional<Ampacity> stands = facts.ampacity().of(wire.wire());
+        Optional<LastingAmps> flow = LastingAmps.of(facts, edge);
         if (stands.isEmpty()) {
           ledger.notJudged(edge.subject(), "its size is not known");
-        } else if (lasting.isEmpty()) {
-          ledger.notJudged(edge.subject(), "no state lasts");
+        } else if (flow.isEmpty()) {
+          ledger.notJudged(edge.subject(), LastingAmps.NO_STATE);
         } else {
-          judge(facts, wire, stands.get(), lasting, ledger);
+          judge(facts, wire, stands.get(), flow.get(), ledger);
         }
       }
     }
   }
 
   private static void judge(
-      Facts facts, Edge.OfWire wire, Ampacity stands, List<OperatingPoint> lasting, Ledger ledger) {
-    OperatingPoint worst = lasting.get(0);
-    for (OperatingPoint state : lasting) {
-      worst = state.heatAmps(wire) > worst.heatAmps(wire) ? state : worst;
-    }
-    double amps = worst.heatAmps(wire);
+      Facts facts, Edge.OfWire wire, Ampacity stands, LastingAmps flow, Ledger ledger) {
+    OperatingPoint worst = flow.worst();
+    double amps = flow.amps();
     if (amps <= stands.amps()) {
-      ledger.fine();
+      if (flow.known()) {
+        ledger.fine();
+      } else {
+        ledger.notJudged(wire.subject(), LastingAmps.NOT_KNOWN);
+      }
       return;
     }
     boolean sure = amps > stands.sureAmps();
@@ -126,14 +126,8 @@ public final class GaugeUnderLoad implements Rule {
             .measured(measured)
             .state(worst.state())
             .basis(basis);
-    List<String> others = new ArrayList<>();
-    for (OperatingPoint state : lasting) {
-      double here = state.heatAmps(wire);
-      if (!state.equals(worst) && here > stands.amps()) {
-        others.add(String.format(Locale.ROOT, "also in state %s: %.2f A", state.state(), here));
-      }
-    }
-    others.forEach(draft::detail);
+    flow.peak().ifPresent(draft::detail);
+    flow.others(stands.amps()).forEach(draft::detail);
     ledger.finding(draft);
   }
 

@@ -1,16 +1,15 @@
 package org.tugtest.rule.load;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Optional;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;
 import org.tugtest.finding.Measured;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
-import org.tugtest.operate.OperatingPoint;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Heading;
+import org.tugtest.rule.LastingAmps;
 import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
 import org.tugtest.rule.RuleInfo;
@@ -25,7 +24,10 @@ public final class SwitchOverloaded implements Rule {
           .looksFor(
               """
               Contacts of switches, relays and control units whose current is over their ratingA in a
-              state that lasts. Brief states are left out.
+              state that lasts. A load with a duty counts by the root mean square of its current,
+              which is what warms the contact; what it makes and breaks is contact-welds-on-inrush.
+              Brief states are left out. A contact without ratingA, and one that seems within it
+              but through which a load of unknown draw is fed, are not judged.
               """)
           .why("An overloaded contact pits, heats its housing, and in the end welds or opens.")
           .remedy(
@@ -58,42 +60,32 @@ public final class SwitchOverloaded implements Rule {
 
   @Override
   public void judge(Facts facts, Settings settings, Ledger ledger) {
-    List<OperatingPoint> lasting =
-        facts.operating().all().stream().filter(state -> !state.brief()).toList();
     for (Edge edge : facts.network().edges()) {
       if (edge instanceof Edge.OfElement inside
           && inside.element() instanceof Element.Contact contact) {
+        Optional<LastingAmps> flow = LastingAmps.of(facts, edge);
         if (contact.ratingA() == null) {
           ledger.notJudged(edge.subject(), "it gives no ratingA");
-        } else if (lasting.isEmpty()) {
-          ledger.notJudged(edge.subject(), "no state lasts");
+        } else if (flow.isEmpty()) {
+          ledger.notJudged(edge.subject(), LastingAmps.NO_STATE);
         } else {
-          judge(inside, contact.ratingA(), lasting, ledger);
+          judge(inside, contact.ratingA(), flow.get(), ledger);
         }
       }
     }
   }
 
   private static void judge(
-      Edge.OfElement contact, double rating, List<OperatingPoint> lasting, Ledger ledger) {
-    OperatingPoint worst = lasting.get(0);
-    List<String> others = new ArrayList<>();
-    for (OperatingPoint state : lasting) {
-      if (Math.abs(state.amps(contact)) > Math.abs(worst.amps(contact))) {
-        worst = state;
+      Edge.OfElement contact, double rating, LastingAmps flow, Ledger ledger) {
+    if (flow.amps() <= rating) {
+      if (flow.known()) {
+        ledger.fine();
+      } else {
+        ledger.notJudged(contact.subject(), LastingAmps.NOT_KNOWN);
       }
-    }
-    double amps = Math.abs(worst.amps(contact));
-    if (amps <= rating) {
-      ledger.fine();
       return;
     }
-    for (OperatingPoint state : lasting) {
-      if (!state.equals(worst) && Math.abs(state.amps(contact)) > rating) {
-        others.add("also in state " + state.state() + ": " + amps(state.amps(contact)));
-      }
-    }
-    Measured measured = Measured.over(amps, rating, "A");
+    Measured measured = Measured.over(flow.amps(), rating, "A");
     Finding.Draft draft =
         Finding.on(contact.subject())
             .message(
@@ -102,19 +94,16 @@ public final class SwitchOverloaded implements Rule {
                     + " carries "
                     + measured.actualShown()
                     + " A in state "
-                    + worst.state()
+                    + flow.worst().state()
                     + "; it is rated "
                     + measured.limitShown()
                     + " A")
             .remedy("let it move a relay, take a contact with a greater rating, or split the loads")
             .measured(measured)
-            .state(worst.state())
-            .basis(worst.rests(contact.a()).basis());
-    others.forEach(draft::detail);
+            .state(flow.worst().state())
+            .basis(flow.worst().rests(contact.a()).basis());
+    flow.peak().ifPresent(draft::detail);
+    flow.others(rating).forEach(draft::detail);
     ledger.finding(draft);
-  }
-
-  private static String amps(double amps) {
-    return String.format(java.util.Locale.ROOT, "%.2f A", Math.abs(amps));
   }
 }

@@ -14,9 +14,9 @@ import org.tugtest.model.FusePart;
 import org.tugtest.model.Wire;
 import org.tugtest.model.WirePart;
 import org.tugtest.network.Edge;
-import org.tugtest.operate.OperatingPoint;
 import org.tugtest.protect.Exposure;
 import org.tugtest.protect.Ratings;
+import org.tugtest.rule.LastingAmps;
 import org.tugtest.rule.PartChoice;
 import org.tugtest.table.AwgTable;
 import org.tugtest.table.Cited;
@@ -151,10 +151,7 @@ final class BetterFit {
         made.add(part.ratingA());
       }
     }
-    double carries = 0;
-    for (OperatingPoint state : facts.operating().all()) {
-      carries = state.brief() ? carries : Math.max(carries, Math.abs(state.amps(fuse)));
-    }
+    double carries = LastingAmps.of(facts, fuse).map(LastingAmps::amps).orElse(0.0);
     for (double rating : made.descendingSet()) {
       if (rating <= ampacity.amps()
           && carries <= LOADED * rating

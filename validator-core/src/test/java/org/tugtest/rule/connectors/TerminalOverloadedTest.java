@@ -6,7 +6,7 @@ import org.junit.jupiter.api.Test;
 import org.tugtest.rule.Judged;
 
 class TerminalOverloadedTest {
-  private static Judged judged(double amps, String maxA, String mates) {
+  private static Judged judged(Object amps, String maxA, String mates) {
     return Judged.of(
         new TerminalOverloaded(),
         """
@@ -36,6 +36,15 @@ class TerminalOverloadedTest {
         .containsExactly(
             "X1:1 carries 5.01 A in state as drawn; terminal ts is rated 5 A",
             "X1:2 carries 5.01 A in state as drawn; terminal ts is rated 5 A");
+  }
+
+  @Test
+  void aDutyCountsByItsRootMeanSquare() {
+    // 10 A for a quarter of the time warm as 5 A do all the time: 10 * sqrt(0.25).
+    String quarter = "10, \"dutyPercent\": 25";
+    assertThat(judged(quarter, ", \"maxA\": 5.1", FAN).findings()).isEmpty();
+    assertThat(judged(quarter, ", \"maxA\": 4.9", FAN).messages().get(0)).contains("carries 5 A");
+    assertThat(judged("10", ", \"maxA\": 5.1", FAN).findings()).hasSize(2);
   }
 
   @Test

@@ -55,4 +55,51 @@ class FuseNearRatingTest {
   void anEmptyWayIsNoSubject() {
     assertThat(judged(4, "", "", 25).coverage().subjects()).isZero();
   }
+
+  /** A fuse for a fan with a duty, and the earth of it. */
+  private static Judged duty(String load, double rating, String area) {
+    return Judged.of(
+        new FuseNearRating(),
+        """
+        {"format": 1, "defaults": {"ambientC": 25},
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+           "FB": {"elements": {"f1": {"kind": "fuse", "a": "in", "b": "1", "ratingA": %s, "style": "blade-mini"}}},
+           "FAN": {"elements": {"motor": {"kind": "load", "a": "1", "b": "2"%s}}}},
+         "wires": {"W1": {"from": "BAT:+", "to": "FB:in", "areaMm2": 10},
+                   "W2": {"from": "FB:1", "to": "FAN:1", "areaMm2": %s},
+                   "W3": {"from": "FAN:2", "to": "BAT:-", "areaMm2": 4}}}
+        """
+            .formatted(rating, load, area));
+  }
+
+  @Test
+  void aDutyCountsByItsRootMeanSquare() {
+    // 10 A for a quarter of the time warm as 5 A do all the time: 10 * sqrt(0.25).
+    String quarter = ", \"amps\": 10, \"dutyPercent\": 25";
+    assertThat(duty(quarter, 7.5, "2.5").findings()).isEmpty();
+    assertThat(duty(quarter, 6.6, "2.5").messages().get(0)).contains("carries 5 A in state");
+    assertThat(duty(quarter, 6.6, "2.5").findings().get(0).details())
+        .containsExactly("10.00 A while all of its loads draw; their duty counts");
+    assertThat(duty(", \"amps\": 10", 7.5, "2.5").findings()).hasSize(1);
+  }
+
+  @Test
+  void aLoadOfUnknownDrawLeavesItUnjudged() {
+    assertThat(duty("", 7.5, "2.5").coverage().missing())
+        .containsOnlyKeys("what flows through it is not known");
+  }
+
+  @Test
+  void theRemedyNamesTheNextRatingAndTheWiresThatDoNotStandIt() {
+    assertThat(duty(", \"amps\": 9", 10, "2.5").findings().get(0).remedy())
+        .isEqualTo(
+            "fit 15 A, which the wires it protects stand, or give some of its loads another way");
+    assertThat(duty(", \"amps\": 9", 10, "0.35").findings().get(0).remedy())
+        .isEqualTo(
+            "give some of its loads another way; 15 A would do for the fuse, but is more than W2"
+                + " stands");
+    assertThat(duty(", \"amps\": 29", 30, "4").findings().get(0).remedy())
+        .startsWith("give some of its loads another way: no blade-mini fuse is made for so much");
+  }
 }

@@ -45,4 +45,34 @@ class SwitchOverloadedTest {
   void withoutARatingItIsNotJudged() {
     assertThat(judged("", 5, "").coverage().notJudged()).isEqualTo(1);
   }
+
+  @Test
+  void aDutyCountsByItsRootMeanSquare() {
+    // 10 A for a quarter of the time warm as 5 A do all the time: 10 * sqrt(0.25).
+    String quarter = "10, \"dutyPercent\": 25";
+    assertThat(drawing(", \"ratingA\": 5.1", quarter).findings()).isEmpty();
+    assertThat(drawing(", \"ratingA\": 4.9", quarter).messages().get(0)).contains("carries 5 A");
+    assertThat(drawing(", \"ratingA\": 5.1", "10").findings()).hasSize(1);
+  }
+
+  @Test
+  void aLoadOfUnknownDrawLeavesItUnjudged() {
+    assertThat(drawing(", \"ratingA\": 5", "null").coverage().missing())
+        .containsOnlyKeys("what flows through it is not known");
+  }
+
+  private static Judged drawing(String rating, String amps) {
+    String car =
+        """
+        {"format": 1,
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+           "SW": {"elements": {"contact": {"kind": "contact", "a": "1", "b": "2"%s}}},
+           "FAN": {"elements": {"motor": {"kind": "load", "a": "1", "b": "2", "amps": %s}}}},
+         "wires": {"W1": {"from": "BAT:+", "to": "SW:1"}, "W2": {"from": "SW:2", "to": "FAN:1"},
+                   "W3": {"from": "FAN:2", "to": "BAT:-"}}}
+        """;
+    return Judged.of(
+        new SwitchOverloaded(), car.formatted(rating, amps).replace(", \"amps\": null", ""));
+  }
 }
