@@ -58,15 +58,19 @@ final class Limits {
   /**
    * What faults in loads can send through a block.
    *
+   * @param amps when they come together
    * @param set how the movers stand then; those that are not in it make no difference
+   * @param one when only one comes
    */
-  record Returned(double amps, Map<Integer, Integer> set) {
+  record Returned(double amps, Map<Integer, Integer> set, OneFault one) {
     Returned orGreater(Returned other) {
-      return other.amps > amps ? other : this;
+      Returned greater = other.amps > amps ? other : this;
+      return new Returned(greater.amps, greater.set, one.orGreater(other.one));
     }
 
     Returned orLess(Returned other) {
-      return other.amps < amps ? other : this;
+      Returned less = other.amps < amps ? other : this;
+      return new Returned(less.amps, less.set, one.orLess(other.one));
     }
   }
 
@@ -168,9 +172,11 @@ final class Limits {
         turning.add(together.mover(i));
       }
     }
-    List<Returned> returned =
-        new ReturnLimits(back, graph, sections)
-            .amps().stream().map(amps -> new Returned(amps, set)).toList();
+    ReturnLimits limits = new ReturnLimits(back, graph, sections, rating);
+    List<Returned> returned = new ArrayList<>();
+    for (int block = 0; block < limits.ones().size(); block++) {
+      returned.add(new Returned(limits.amps(block), set, limits.ones().get(block)));
+    }
     return new Found(wires.limits(), returned);
   }
 

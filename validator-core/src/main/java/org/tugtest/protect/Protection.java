@@ -41,6 +41,7 @@ public final class Protection {
   private final List<Edge.OfElement> unrated = new ArrayList<>();
   private final Map<String, Exposure> exposures = new TreeMap<>(NaturalOrder.NATURAL);
   private final Map<String, Exposure> returning = new TreeMap<>(NaturalOrder.NATURAL);
+  private final Map<String, OneFault> oneFaults = new TreeMap<>(NaturalOrder.NATURAL);
   private final Map<String, Integer> blocks = new TreeMap<>(NaturalOrder.NATURAL);
   private final Map<String, LimitedReturns.Bound> boundBack = new TreeMap<>(NaturalOrder.NATURAL);
   private final Map<String, Map<Integer, Integer>> standing = new TreeMap<>(NaturalOrder.NATURAL);
@@ -123,6 +124,7 @@ public final class Protection {
             sure = Math.min(sure, amps);
             boundBack.put(id, bound);
           }
+          oneFaults.put(id, returned.one().atLeast(least.back().get(block).one().leastA()));
           returning.put(id, new Exposure(wire, amps, sure, List.of(), null));
         }
       }
@@ -254,12 +256,20 @@ public final class Protection {
   }
 
   /**
-   * What faults inside loads can send through a wire of the return side, loads without a fuse left
-   * out; its fuses are named by {@link #fusesBehind}. Empty for a wire that no load returns
-   * through.
+   * What faults inside all loads at the same time can send through a wire of the return side, loads
+   * without a fuse left out; its fuses are named by {@link #fusesBehind}. Empty for a wire that no
+   * load returns through.
    */
   public Optional<Exposure> returning(String wire) {
     return Optional.ofNullable(returning.get(wire));
+  }
+
+  /**
+   * What the fault inside one load can send through a wire of the return side; empty for a wire
+   * that no load returns through.
+   */
+  public Optional<OneFault> oneFault(String wire) {
+    return Optional.ofNullable(oneFaults.get(wire));
   }
 
   /** Whether all loads that return through a wire are without a fuse. */

@@ -1,9 +1,11 @@
 package org.tugtest.protect;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
+import org.tugtest.network.Edge;
 
 /**
  * What faults inside loads can send through each block of the return side for ever: the greatest
@@ -12,11 +14,21 @@ import org.jspecify.annotations.Nullable;
  */
 final class ReturnLimits {
   private final double[] amps;
+  private final List<OneFault> ones;
 
-  /** The limits of each block. */
-  ReturnLimits(ReturnTree tree, FeedGraph graph, SectionLimits sections) {
+  /**
+   * The limits of each block.
+   *
+   * @param rating of a fuse, in amperes
+   */
+  ReturnLimits(
+      ReturnTree tree,
+      FeedGraph graph,
+      SectionLimits sections,
+      ToDoubleFunction<Edge.OfElement> rating) {
     int blocks = tree.blocks().blocks();
     amps = new double[blocks];
+    ones = ones(tree, graph, sections, rating);
     List<@Nullable FaultFlow> behind = new ArrayList<>();
     for (int i = 0; i < blocks; i++) {
       behind.add(null);
@@ -34,6 +46,50 @@ final class ReturnLimits {
         behind.set(next, together(behind.get(next), flow));
       }
     }
+  }
+
+  /** What one fault alone can send through each block: the greatest of those behind it. */
+  private static List<OneFault> ones(
+      ReturnTree tree,
+      FeedGraph graph,
+      SectionLimits sections,
+      ToDoubleFunction<Edge.OfElement> rating) {
+    int blocks = tree.blocks().blocks();
+    List<OneFault> ones = new ArrayList<>(Collections.nCopies(blocks, OneFault.NONE));
+    for (int block = blocks - 1; block >= 0; block--) {
+      OneFault most = ones.get(block);
+      for (ReturnTree.Draw draw : tree.own(block)) {
+        int section = graph.section(draw.feed());
+        if (!draw.unfused() && section >= 0) {
+          Limit limit = sections.into(section);
+          most =
+              most.orGreater(
+                  new OneFault(
+                      limit.amps(),
+                      limit.amps(),
+                      draw.load(),
+                      limit.cut(),
+                      null,
+                      Double.POSITIVE_INFINITY));
+        }
+      }
+      Edge.OfElement fuse = tree.fuse(block);
+      most = fuse == null ? most : most.through(fuse, rating.applyAsDouble(fuse));
+      ones.set(block, most);
+      int next = tree.blocks().towards(block);
+      if (next >= 0) {
+        ones.set(next, ones.get(next).orGreater(most));
+      }
+    }
+    for (int block = 0; block < blocks; block++) {
+      for (int home = tree.fuseTowards(block); home >= 0; home = tree.fuseTowards(home)) {
+        Edge.OfElement fuse = tree.fuse(home);
+        if (fuse != null) {
+          ones.set(block, ones.get(block).through(fuse, rating.applyAsDouble(fuse)));
+        }
+      }
+    }
+    return ones;
   }
 
   private static FaultFlow together(@Nullable FaultFlow one, FaultFlow other) {
@@ -56,8 +112,13 @@ final class ReturnLimits {
     }
   }
 
-  /** What faults can send through each block, in amperes; infinite when no rating bounds it. */
-  List<Double> amps() {
-    return Arrays.stream(amps).boxed().toList();
+  /** What one fault can send through each block. */
+  List<OneFault> ones() {
+    return ones;
+  }
+
+  /** What faults can send through a block together, in amperes; infinite without a bound. */
+  double amps(int block) {
+    return amps[block];
   }
 }

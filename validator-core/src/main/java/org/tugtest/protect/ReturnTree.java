@@ -2,13 +2,19 @@ package org.tugtest.protect;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.function.BiPredicate;
+import org.jspecify.annotations.Nullable;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
 import org.tugtest.network.Network;
 import org.tugtest.network.Point;
 import org.tugtest.network.Reach;
+import org.tugtest.network.Sides;
 
 /**
  * Which loads and coils return through which block of the return side. What lies between the very
@@ -21,6 +27,8 @@ final class ReturnTree {
   private final List<List<Draw>> draws = new ArrayList<>();
   private final BitSet fused = new BitSet();
   private final BitSet any = new BitSet();
+  private final Map<Integer, Edge.OfElement> fuses = new HashMap<>();
+  private final int[] fuseTowards;
 
   /**
    * A load or coil that returns through a block.
@@ -52,6 +60,12 @@ final class ReturnTree {
         add(load, load.b(), load.a(), feed, unfused, back);
       }
     }
+    findFuses(back);
+    fuseTowards = new int[blocks.blocks()];
+    for (int block = 0; block < fuseTowards.length; block++) {
+      int next = blocks.towards(block);
+      fuseTowards[block] = next < 0 || fuses.containsKey(next) ? next : fuseTowards[next];
+    }
     for (int block = blocks.blocks() - 1; block >= 0; block--) {
       int next = blocks.towards(block);
       boolean own = draws.get(block).stream().anyMatch(draw -> !draw.unfused());
@@ -62,6 +76,23 @@ final class ReturnTree {
         any.set(next, any.get(next) || any.get(block));
       }
     }
+  }
+
+  /** The fuses in the way back that all behind them have to pass. */
+  private void findFuses(Reach back) {
+    Set<Integer> several = new HashSet<>();
+    Set<Integer> one = new HashSet<>();
+    for (int i = 0; i < network.edges().size(); i++) {
+      Edge edge = network.edges().get(i);
+      int block = back.takes(i) ? blocks.block(edge) : -1;
+      if (block >= 0 && !one.add(block)) {
+        several.add(block);
+      }
+      if (block >= 0 && edge instanceof Edge.OfElement fuse && Sides.isFuse(edge)) {
+        fuses.put(block, fuse);
+      }
+    }
+    fuses.keySet().removeAll(several);
   }
 
   private static boolean draws(Element element) {
@@ -91,6 +122,16 @@ final class ReturnTree {
   /** What returns through the points of a block and through no block before it. */
   List<Draw> own(int block) {
     return draws.get(block);
+  }
+
+  /** The fuse that a block is; null when it is none. */
+  Edge.@Nullable OfElement fuse(int block) {
+    return fuses.get(block);
+  }
+
+  /** The next fuse on the way from a block to the sources; -1 when there is none. */
+  int fuseTowards(int block) {
+    return fuseTowards[block];
   }
 
   /** Whether anything returns through a block. */

@@ -71,7 +71,7 @@ public final class PartChoice {
       return false;
     }
     return bounded(facts.protection().exposure(wire.id()), ampacity)
-        && bounded(facts.protection().returning(wire.id()), ampacity);
+        && bounded(ReturnFault.of(facts, wire.id()).map(ReturnFault::exposure), ampacity);
   }
 
   /** A wire that nothing bounds has a finding of its own, which no gauge puts right. */

@@ -7,6 +7,7 @@ import org.tugtest.heat.Ampacity;
 import org.tugtest.model.Wire;
 import org.tugtest.protect.Exposure;
 import org.tugtest.protect.Protection;
+import org.tugtest.rule.ReturnFault;
 
 /** What a wire stands and what fuses let through it. */
 final class WireProtection {
@@ -28,7 +29,7 @@ final class WireProtection {
   static @Nullable Double limitA(Facts facts, Wire wire) {
     Protection protection = facts.protection();
     Optional<Exposure> feed = protection.exposure(wire.id());
-    Optional<Exposure> back = protection.returning(wire.id());
+    Optional<Exposure> back = ReturnFault.of(facts, wire.id()).map(ReturnFault::exposure);
     boolean unfused = protection.returnsUnfusedAlone(wire.id());
     if (unfused && feed.isEmpty()) {
       return null;

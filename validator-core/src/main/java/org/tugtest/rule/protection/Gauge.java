@@ -3,7 +3,6 @@ package org.tugtest.rule.protection;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Finding;
@@ -16,7 +15,9 @@ import org.tugtest.model.Wire;
 import org.tugtest.network.Edge;
 import org.tugtest.protect.Exposure;
 import org.tugtest.protect.Protection;
+import org.tugtest.rule.LastingAmps;
 import org.tugtest.rule.Ledger;
+import org.tugtest.rule.ReturnFault;
 import org.tugtest.text.Series;
 
 /** Holds what fuses let through a wire against what it stands; for feed and return alike. */
@@ -44,24 +45,27 @@ final class Gauge {
   }
 
   /** Judges one wire of the return side through which loads with fuses return. */
-  void judgeReturn(Exposure exposure) {
+  void judgeReturn(ReturnFault fault) {
     Protection protection = facts.protection();
-    String id = exposure.wire().wire().id();
     judge(
-        exposure,
-        amps -> Stress.ofSeveralFaults(amps, protection.fusesBehind(id), protection.ratings()),
-        () -> faults(protection, id));
+        fault.exposure(),
+        amps -> Stress.besideOthers(amps, fault.exposure().cut(), protection.ratings()),
+        fault);
   }
 
-  private static String faults(Protection protection, String wire) {
-    List<String> loads = protection.faultsBehind(wire).stream().map(Edge.OfElement::text).toList();
+  private static String faults(ReturnFault fault) {
+    List<String> loads = fault.loads().stream().map(Edge.OfElement::text).toList();
     return (loads.size() == 1 ? "a fault in " : "faults in ")
         + Series.and(loads, NAMED)
         + " can send ";
   }
 
+  private static String others(ReturnFault fault) {
+    return fault.othersA() > 0 ? ", beside " + Figures.amps(fault.othersA()) + " of others" : "";
+  }
+
   private void judge(
-      Exposure exposure, DoubleFunction<Stress> stress, @Nullable Supplier<String> faults) {
+      Exposure exposure, DoubleFunction<Stress> stress, @Nullable ReturnFault fault) {
     Wire wire = exposure.wire().wire();
     Ampacity ampacity = facts.ampacity().of(wire).orElse(null);
     WireForm form = facts.ampacity().forms().of(wire).orElse(null);
@@ -70,49 +74,44 @@ final class Gauge {
     } else if (exposure.leastA() > ampacity.amps()) {
       double most = exposure.mostA();
       Stress here = stress.apply(Double.isFinite(most) ? most : exposure.leastA());
-      ledger.finding(tooThin(wire, ampacity, form, here, faults));
+      ledger.finding(tooThin(wire, ampacity, form, here, fault));
     } else if (exposure.mostA() > ampacity.amps()) {
-      ledger.notJudged(exposure.wire().subject(), UNRATED);
+      ledger.notJudged(
+          exposure.wire().subject(),
+          fault == null || fault.drawKnown() ? UNRATED : LastingAmps.NOT_KNOWN);
     } else if (exposure.mostA() * Stress.HELD <= ampacity.amps() && !ampacity.byMaker()) {
       ledger.fine();
     } else {
-      judgeHeld(wire, ampacity, form, stress.apply(exposure.mostA()), faults);
+      judgeHeld(wire, ampacity, form, stress.apply(exposure.mostA()), fault);
     }
   }
 
   private void judgeHeld(
-      Wire wire,
-      Ampacity ampacity,
-      WireForm form,
-      Stress stress,
-      @Nullable Supplier<String> faults) {
+      Wire wire, Ampacity ampacity, WireForm form, Stress stress, @Nullable ReturnFault fault) {
     Overload overload = Overload.of(facts.ampacity(), wire, null, stress);
     if (overload.tooHot(form.maxC())) {
-      ledger.finding(tooHot(wire, ampacity, form, overload, faults));
+      ledger.finding(tooHot(wire, ampacity, form, overload, fault));
     } else {
       ledger.fine();
     }
   }
 
   private Finding.Draft tooThin(
-      Wire wire,
-      Ampacity ampacity,
-      WireForm form,
-      Stress stress,
-      @Nullable Supplier<String> faults) {
+      Wire wire, Ampacity ampacity, WireForm form, Stress stress, @Nullable ReturnFault fault) {
     boolean sure = stress.amps() > ampacity.sureAmps();
     double stands = Figures.cutOff(sure ? ampacity.sureAmps() : ampacity.amps());
     Measured measured = Measured.over(stress.amps(), stands, "A");
     String fuses = Figures.fuses(stress.cut(), facts.protection().ratings());
     boolean one = stress.cut().size() == 1;
     String flow =
-        faults == null
+        fault == null
             ? fuses + (one ? " lets " : " let ") + measured.actualShown() + " A through"
-            : faults.get()
+            : faults(fault)
                 + measured.actualShown()
                 + " A through it, as "
                 + fuses
-                + (one ? " allows" : " allow");
+                + (one ? " allows" : " allow")
+                + others(fault);
     return draft(wire, ampacity, Overload.of(facts.ampacity(), wire, null, stress), form)
         .message("wire " + wire.id() + " stands " + measured.limitShown() + " A, but " + flow)
         .measured(measured)
@@ -120,11 +119,7 @@ final class Gauge {
   }
 
   private Finding.Draft tooHot(
-      Wire wire,
-      Ampacity ampacity,
-      WireForm form,
-      Overload overload,
-      @Nullable Supplier<String> faults) {
+      Wire wire, Ampacity ampacity, WireForm form, Overload overload, @Nullable ReturnFault fault) {
     OptionalDouble heldC = overload.heldC();
     String comes =
         heldC.isPresent()
@@ -146,7 +141,9 @@ final class Gauge {
                     + " may hold for ten minutes; its class is "
                     + Figures.shown(form.maxC())
                     + " °C"
-                    + (faults == null ? "" : " (" + faults.get() + "it through)"))
+                    + (fault == null
+                        ? ""
+                        : " (" + faults(fault) + "it through" + others(fault) + ")"))
             .basis(ampacity.basis());
     if (heldC.isPresent()) {
       double most = form.maxC() + Overload.OVER_CLASS_K;

@@ -6,6 +6,7 @@ import org.tugtest.protect.Exposure;
 import org.tugtest.protect.Protection;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
+import org.tugtest.rule.ReturnFault;
 import org.tugtest.rule.Rule;
 import org.tugtest.rule.RuleInfo;
 import org.tugtest.rule.Settings;
@@ -19,14 +20,18 @@ public final class ReturnUnderFuse implements Rule {
           .looksFor(
               """
               A wire on the way from loads back to the minus of a source through which more can flow
-              for ever than makes its conductor as hot as its class, when the loads that return
-              through it fail inside. What can flow is the greatest flow from all sources into the
-              feeds of all these loads together, with the ratings of fuses as bounds. A load returns
+              for ever than makes its conductor as hot as its class, when one of the loads that return
+              through it fails inside: what the fuses before that load let through for ever, and
+              beside it what the other loads draw in the state in which that is most. It is no more
+              than faults in all of them together could draw from the sources, such as where they
+              have one fuse in common, and no more than a fuse in the way back lets through that
+              all must pass. That two loads fail at once is not provided for. A load returns
               through a wire when a simple way from its return pin to a minus leads through it; links
               and bolted metal carry what they join, so that no wire beside them has to. A wire that
               leads to the minus of sources with "selfLimiting" alone, as of a converter or a solar
               charger, takes back what they give, and what faults beyond it send the other way. Loads
-              without a fuse are left out: they have a finding of their own. Besides, a warning: the
+              without a fuse are left out: they have a finding of their own. Where what the
+              others draw counts and a load does not say it, the wire is not judged. Besides, a warning: the
               greatest of these fuses may hold 1.35 times its rating for ten minutes, and the wire
               then gets hotter than 25 K over its class.
               """)
@@ -34,7 +39,7 @@ public final class ReturnUnderFuse implements Rule {
               """
               A motor that fails inside sends what its fuse holds through its earth lead. An earth
               lead thinner than the feed burns while the fuse stays whole, and a common earth wire
-              carries the faults of all that hangs on it.
+              carries that beside the current of all that hangs on it.
               """)
           .remedy(
               """
@@ -80,7 +85,7 @@ public final class ReturnUnderFuse implements Rule {
       if (protection.returnsUnfusedAlone(wire)) {
         ledger.notJudged(exposure.wire().subject(), "only loads without a fuse return through it");
       } else {
-        gauge.judgeReturn(exposure);
+        ReturnFault.of(facts, wire).ifPresent(gauge::judgeReturn);
       }
     }
   }

@@ -21,8 +21,8 @@ record Stress(double amps, double heldA, List<Edge.OfElement> cut) {
     return new Stress(amps, melts(cut) ? amps * HELD : amps, cut);
   }
 
-  /** Of faults in several loads, of which one keeps its fuse on the brink. */
-  static Stress ofSeveralFaults(double amps, List<Edge.OfElement> cut, Ratings ratings) {
+  /** Of a fault that keeps one fuse on the brink while others draw what they do. */
+  static Stress besideOthers(double amps, List<Edge.OfElement> cut, Ratings ratings) {
     double greatest =
         cut.stream()
             .filter(Stress::melts)

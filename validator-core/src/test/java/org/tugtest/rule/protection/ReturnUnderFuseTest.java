@@ -48,23 +48,90 @@ class ReturnUnderFuseTest {
     assertThat(judged.findings().get(0).remedy()).startsWith("make W3 at least 2.5 mm2");
   }
 
+  private static String drawing(String id, double amps) {
+    return load(id).replace("\"b\": \"2\"", "\"b\": \"2\", \"amps\": " + amps);
+  }
+
+  /** Two loads of so many amperes behind fuses of 10 A and 15 A, with one earth. */
+  private static Judged common(String one, String other, double areaMm2, String... more) {
+    return judged(
+        all(fuse("F1", 10), fuse("F2", 15), one, other),
+        all(
+            wire("W1", "BAT:+", "F1:in", 25),
+            wire("W2", "BAT:+", "F2:in", 25),
+            wire("W3", "F1:1", "L:1", 2.5),
+            wire("W4", "F2:1", "M:1", 2.5),
+            wire("R1", "L:2", "S", 1.5),
+            wire("R2", "M:2", "S", 1.5),
+            wire("R3", "S", "BAT:-", areaMm2)),
+        more);
+  }
+
   @Test
-  void commonEarthTakesAllItsLoadsTogether() {
-    Judged judged =
-        judged(
-            all(fuse("F1", 10), fuse("F2", 15), load("L"), load("M")),
-            all(
-                wire("W1", "BAT:+", "F1:in", 25),
-                wire("W2", "BAT:+", "F2:in", 25),
-                wire("W3", "F1:1", "L:1", 2.5),
-                wire("W4", "F2:1", "M:1", 2.5),
-                wire("R1", "L:2", "S", 1.5),
-                wire("R2", "M:2", "S", 1.5),
-                wire("R3", "S", "BAT:-", 1)));
-    assertThat(judged.messages())
+  void commonEarthTakesOneFaultBesideWhatTheOthersDraw() {
+    assertThat(common(drawing("L", 6), drawing("M", 9), 1).messages())
         .containsExactly(
-            "wire R3 stands 19 A, but faults in L.m and M.m can send 25 A through it, as F1.f (10"
-                + " A) and F2.f (15 A) allow");
+            "wire R3 stands 19 A, but a fault in M.m can send 21 A through it, as F2.f (15 A)"
+                + " allows, beside 6 A of others");
+    assertThat(common(drawing("L", 2), drawing("M", 9), 1).messages())
+        .as("15 A and 2 A; the fuses together let 25 A through")
+        .isEmpty();
+  }
+
+  @Test
+  void otherLoadsOfUnknownDrawCountOnlyWhereTheyMatter() {
+    assertThat(common(load("L"), load("M"), 1).coverage().missing())
+        .containsOnlyKeys("what flows through it is not known");
+    assertThat(common(load("L"), load("M"), 2.5).coverage().judged()).isEqualTo(3);
+    assertThat(common(load("L"), load("M"), 0.5).messages())
+        .as("one fault alone is too much")
+        .hasSize(1);
+  }
+
+  @Test
+  void aCarWithManyFusesAndNoMainFuseHasNoFindingOnItsBatteryLead() {
+    StringBuilder devices = new StringBuilder();
+    StringBuilder wires = new StringBuilder();
+    for (int i = 1; i <= 20; i++) {
+      devices.append(i == 1 ? "" : ", ").append(fuse("F" + i, 15)).append(", ");
+      devices.append(drawing("L" + i, 3));
+      wires.append(i == 1 ? "" : ", ").append(wire("A" + i, "BAT:+", "F" + i + ":in", 25));
+      wires.append(", ").append(wire("B" + i, "F" + i + ":1", "L" + i + ":1", 2.5));
+      wires.append(", ").append(wire("C" + i, "L" + i + ":2", "GND", 2.5));
+    }
+    String common = ", " + wire("R", "GND", "BAT:-", 16);
+    assertThat(judged(devices.toString(), wires + common).messages())
+        .as("57 A and 15 A through 16 mm2; 300 A if all failed at once")
+        .isEmpty();
+    assertThat(judged(devices.toString(), wires + common.replace(": 16", ": 6")).messages())
+        .hasSize(1);
+  }
+
+  @Test
+  void aFuseInTheWayBackBoundsWhatIsBehindIt() {
+    String home =
+        "\"FR\": {\"elements\": {\"f\": {\"kind\": \"fuse\", \"a\": \"1\", \"b\": \"2\","
+            + " \"ratingA\": 10}}}";
+    String wires =
+        all(
+            wire("W1", "BAT:+", "FB:in", 25),
+            wire("W2", "FB:1", "FAN:1", 4),
+            wire("W3", "FAN:2", "FR:1", 0.5),
+            wire("W4", "FR:2", "BAT:-", 0.5));
+    assertThat(judged(all(fuse("FB", 30), load("FAN"), home), wires).messages()).isEmpty();
+    String unrated = home.replace(", \"ratingA\": 10", "");
+    String[] fitted = {
+      "\"parts\": {\"fuses\": {\"x\": {\"style\": \"blade-mini\"}}}",
+      "\"fitted\": {\"FR.f\": \"x\"}"
+    };
+    assertThat(
+            judged(all(fuse("FB", 30), load("FAN"), unrated), wires, fitted).coverage().missing())
+        .containsOnlyKeys("a fuse before it has no known rating");
+    String greater = home.replace("10}", "20}");
+    assertThat(judged(all(fuse("FB", 30), load("FAN"), greater), wires).messages().get(0))
+        .isEqualTo(
+            "wire W3 stands 12.4 A, but a fault in FAN.m can send 20 A through it, as FR.f (20 A)"
+                + " allows");
   }
 
   @Test
