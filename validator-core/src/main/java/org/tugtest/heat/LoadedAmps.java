@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
-import java.util.function.DoublePredicate;
+import java.util.function.DoubleUnaryOperator;
 import org.tugtest.finding.Basis;
 
 /**
@@ -15,7 +15,6 @@ final class LoadedAmps {
   /** Over so many hot wires nothing is published. */
   private static final double MOST_COUNTED = 20;
 
-  private static final int HALVINGS = 40;
   private static final double CLOSE = 1 - 1e-9;
   private final Beside beside;
   private final ChartAmps chart;
@@ -115,24 +114,11 @@ final class LoadedAmps {
       Beside.Loaded loaded, List<Integer> places, Envelope around, double atMost) {
     ShrunkBundle bundle = around.equals(Envelope.BARE) ? loaded.bare() : loaded.bundle();
     int place = places.get(0);
-    DoublePredicate allows =
+    DoubleUnaryOperator over =
         places.size() == 1
-            ? amps -> bundle.allows(place, amps)
-            : amps -> loaded.with(places, amps, around, beside.freeAir()).allows(place, amps);
-    if (allows.test(atMost)) {
-      return atMost;
-    }
-    double low = 0;
-    double high = atMost;
-    for (int i = 0; i < HALVINGS; i++) {
-      double middle = (low + high) / 2;
-      if (allows.test(middle)) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
+            ? amps -> -bundle.left(place, amps)
+            : amps -> -loaded.with(places, amps, around, beside.freeAir()).left(place, amps);
+    return Root.last(over, 0, Math.min(atMost, bundle.aloneAmps(place)));
   }
 
   private Standing standing(

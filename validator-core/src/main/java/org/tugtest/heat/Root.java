@@ -16,15 +16,31 @@ final class Root {
    * @param high where it is 0 or more, not below {@code low}
    */
   static double of(DoubleUnaryOperator rising, double low, double high) {
+    double[] between = between(rising, low, high);
+    return (between[0] + between[1]) / 2;
+  }
+
+  /**
+   * The last place, but for the accuracy, at which a rising function is still 0 or less.
+   *
+   * @param low where it is 0 or less
+   * @param high not below {@code low}
+   */
+  static double last(DoubleUnaryOperator rising, double low, double high) {
+    return between(rising, low, high)[0];
+  }
+
+  /** Two places, close together or one, where it is not above and not below zero. */
+  private static double[] between(DoubleUnaryOperator rising, double low, double high) {
     double a = low;
     double b = high;
     double atA = rising.applyAsDouble(a);
     double atB = rising.applyAsDouble(b);
     if (atA >= 0) {
-      return a;
+      return new double[] {a, a};
     }
     if (atB <= 0) {
-      return b;
+      return new double[] {b, b};
     }
     double width = b - a;
     int side = 0;
@@ -37,7 +53,7 @@ final class Root {
       }
       double there = rising.applyAsDouble(next);
       if (there == 0) {
-        return next;
+        return new double[] {next, next};
       }
       if (there < 0) {
         a = next;
@@ -51,6 +67,6 @@ final class Root {
         side = 1;
       }
     }
-    return (a + b) / 2;
+    return new double[] {a, b};
   }
 }

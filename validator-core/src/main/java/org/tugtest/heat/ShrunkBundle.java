@@ -25,7 +25,6 @@ public final class ShrunkBundle {
 
   private static final double LAID = 1.2;
   private static final double MIDDLE = 1 / (4 * Math.PI * INSIDE);
-  private static final int HALVINGS = 40;
   private final List<BundledWire> wires;
   private final Envelope envelope;
   private final double airC;
@@ -87,6 +86,11 @@ public final class ShrunkBundle {
   /** The lowest class in it, °C, against which its hottest temperature is held. */
   public double limitC() {
     return limitC;
+  }
+
+  /** What a wire may carry alone at the lowest class, in amperes. */
+  double aloneAmps(int wire) {
+    return alone[wire];
   }
 
   /** How many of its wires count as hot: σ + 1 − σ/N, at most N. */
@@ -209,20 +213,7 @@ public final class ShrunkBundle {
     if (passes(wire, most)) {
       return most;
     }
-    double low = 0;
-    double high = most;
-    if (!passes(wire, low)) {
-      return 0;
-    }
-    for (int i = 0; i < HALVINGS; i++) {
-      double middle = (low + high) / 2;
-      if (passes(wire, middle)) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
+    return passes(wire, 0) ? Root.last(amps -> -left(wire, amps), 0, most) : 0;
   }
 
   /** Whether one wire may carry a current while the others carry theirs. */
@@ -231,9 +222,19 @@ public final class ShrunkBundle {
   }
 
   private boolean passes(int number, double amps) {
+    return left(number, amps) >= 0;
+  }
+
+  /**
+   * What is left, in shares of the most, when one wire carries a current and the bundle is at its
+   * lowest class: of the heat that a whole bundle may give off, or of what goes out over what is
+   * made; below 0 when it is too much. Falls steadily as the current grows.
+   */
+  double left(int number, double amps) {
     Hot hot = new Hot(number, square(amps / alone[number]));
-    if (hot.grown * hot.sum > MOST_HEAT) {
-      return false;
+    double room = 1 - hot.grown * hot.sum / MOST_HEAT;
+    if (room < 0) {
+      return room;
     }
     BundledWire wire = wires.get(number);
     double own = square(amps) * wire.wire().ohmPerM(limitC);
@@ -241,7 +242,8 @@ public final class ShrunkBundle {
     double heat = hot.grown * (own + Math.max(0, others));
     double through = own * wire.wire().insulationKelvin();
     double surface = limitC - through - (heat - own) * middle();
-    return surface > airC && envelope.wattsPerM(hot.diameter, surface, airC) >= heat;
+    double out = surface > airC ? envelope.wattsPerM(hot.diameter, surface, airC) : 0;
+    return Math.min(room, heat == 0 ? room : (out - heat) / heat);
   }
 
   private Credit credit() {
