@@ -30,6 +30,7 @@ public sealed interface Element {
    * @param chargeOhms inner resistance when taking
    * @param generator gives only where a state says it runs, never takes
    * @param selfLimiting {@code maxA} counts like a fuse's rating
+   * @param fedBy load of the same device without which it gives nothing: the input of a converter
    */
   record Source(
       @Nullable String plus,
@@ -39,7 +40,8 @@ public sealed interface Element {
       @Nullable Double maxA,
       @Nullable Double chargeOhms,
       boolean generator,
-      boolean selfLimiting)
+      boolean selfLimiting,
+      @Nullable String fedBy)
       implements Element {
     @Override
     public String kind() {

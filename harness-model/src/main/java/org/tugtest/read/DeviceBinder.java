@@ -118,7 +118,8 @@ final class DeviceBinder {
         number(fields, "maxA"),
         number(fields, "chargeOhms"),
         flag(fields, "generator", false),
-        flag(fields, "selfLimiting", false));
+        flag(fields, "selfLimiting", false),
+        text(fields, "fedBy"));
   }
 
   private static Element load(ObjectNode fields, @Nullable String a, @Nullable String b) {

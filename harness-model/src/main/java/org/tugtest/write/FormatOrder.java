@@ -23,8 +23,8 @@ final class FormatOrder {
       line(
           "kind plus minus a b pin type reference coil rest closedIn isolator volts amps ohms"
               + " watts atVolts use inrushA inrushS dutyPercent intermittent critical minV maxV"
-              + " capacitanceUf maxDropPercent maxA chargeOhms generator selfLimiting ratingA"
-              + " style electronic milliohm pullInV dropOutV note");
+              + " capacitanceUf maxDropPercent maxA chargeOhms generator selfLimiting fedBy"
+              + " ratingA style electronic milliohm pullInV dropOutV note");
 
   private static final Shape DEVICE =
       byContent("type at boltedTo pins ports positions elements maxC grams note")

@@ -35,7 +35,7 @@ enum SheetLevel {
       null,
       "kind plus minus a b pin type reference coil rest closedIn isolator volts amps ohms watts"
           + " atVolts use inrushA inrushS dutyPercent intermittent critical minV maxV capacitanceUf"
-          + " maxDropPercent maxA chargeOhms generator selfLimiting ratingA style electronic"
+          + " maxDropPercent maxA chargeOhms generator selfLimiting fedBy ratingA style electronic"
           + " milliohm pullInV dropOutV note");
 
   private final String word;

@@ -66,6 +66,7 @@ enum SheetType {
           "b",
           "pin",
           "reference",
+          "fedBy",
           "coil",
           "rest",
           "use",

@@ -54,7 +54,7 @@ class HarnessReaderTest {
     assertThat(harness.wires().keySet()).containsExactly("W1", "W2", "W3", "W4");
     assertThat(harness.wires().get("W2").from()).isEqualTo(Ref.pin("FB", "1"));
     assertThat(harness.devices().get("BAT").own().elements().get("cell"))
-        .isEqualTo(new Element.Source("+", "-", 12.6, 0.01, null, null, false, false));
+        .isEqualTo(new Element.Source("+", "-", 12.6, 0.01, null, null, false, false, null));
     assertThat(harness.parts().housings().get("lamp-skt").cavityNames()).containsExactly("1", "2");
     assertThat(harness.fitted()).containsExactly(Map.entry("FB.f1", "mini-10"));
     assertThat(harness.layout().segments().get("s1").supports()).isEqualTo(9);

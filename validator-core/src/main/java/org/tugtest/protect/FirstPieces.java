@@ -3,13 +3,17 @@ package org.tugtest.protect;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.function.Predicate;
+import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
 import org.tugtest.network.Network;
 import org.tugtest.network.Point;
 import org.tugtest.network.Reach;
 import org.tugtest.network.Sides;
 
-/** What lies between the sources and the first fuses, and between them and cranking motors. */
+/**
+ * What lies between the sources and the first fuses, and between them and cranking motors. Of
+ * batteries in a row, what joins one to the next leads to the first fuse behind the last.
+ */
 final class FirstPieces {
   private final Reach unfused;
   private final BlockTree blocks;
@@ -40,6 +44,9 @@ final class FirstPieces {
       } else if (edge instanceof Edge.OfElement load && cranks.test(load)) {
         mark(edge.a(), cranking);
         mark(edge.b(), cranking);
+      } else if (edge instanceof Edge.OfElement source
+          && source.element() instanceof Element.Source) {
+        mark(source.b(), leading);
       }
     }
   }

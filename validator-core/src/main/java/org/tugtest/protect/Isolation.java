@@ -3,12 +3,14 @@ package org.tugtest.protect;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import org.tugtest.model.Device;
 import org.tugtest.model.DeviceType;
 import org.tugtest.model.Element;
@@ -26,7 +28,8 @@ import org.tugtest.network.Sides;
  * What is left of the feed and return side when every {@code isolator} contact is open: their
  * switches stand in positions in which none of them is closed. All other contacts of switches count
  * as closed as far as they can be closed together; a relay counts as pulled unless its coil is
- * dead, so that one that holds itself stays pulled.
+ * dead, so that one that holds itself stays pulled. A source that is fed by a load of its device
+ * gives nothing when that load is dead.
  */
 public final class Isolation {
   /** So many relays in a row are followed as they let go; those behind count as pulled. */
@@ -40,6 +43,7 @@ public final class Isolation {
   private final Map<String, Set<String>> openPositions = new HashMap<>();
   private final Positions positions;
   private final Set<String> deadCoils = new TreeSet<>();
+  private final Set<Edge.OfElement> deadSources = new LinkedHashSet<>();
   private Reach live;
   private Reach home;
 
@@ -64,24 +68,63 @@ public final class Isolation {
       }
     }
     positions = together.open(Isolation::isIsolator);
-    List<Point> plus = network.sources().stream().map(Edge.OfElement::a).toList();
-    List<Point> minus = network.sources().stream().map(Edge.OfElement::b).toList();
-    live = from(plus, true);
-    home = from(minus, false);
-    for (int round = 0; round < MOST_ROUNDS && moreDeadCoils(); round++) {
-      live = from(plus, true);
-      home = from(minus, false);
+    live = from(plus(), true);
+    home = from(minus(), false);
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      boolean coils = moreDeadCoils();
+      if (!moreDeadSources() && !coils) {
+        break;
+      }
+      live = from(plus(), true);
+      home = from(minus(), false);
     }
+  }
+
+  private List<Point> plus() {
+    return network.sources().stream()
+        .filter(source -> !deadSources.contains(source))
+        .map(Edge.OfElement::a)
+        .toList();
+  }
+
+  /** The returns of dead sources are still joined to what returns. */
+  private List<Point> minus() {
+    return network.sources().stream().map(Edge.OfElement::b).toList();
+  }
+
+  private boolean moreDeadSources() {
+    boolean more = false;
+    for (Edge.OfElement source : network.sources()) {
+      String input = source.element() instanceof Element.Source its ? its.fedBy() : null;
+      if (input != null && !deadSources.contains(source)) {
+        Edge.OfElement load = load(source.device(), input);
+        more |= load != null && !isFed(load) && deadSources.add(source);
+      }
+    }
+    return more;
+  }
+
+  private Edge.@Nullable OfElement load(String device, String name) {
+    for (Edge edge : network.edges()) {
+      if (edge instanceof Edge.OfElement inside
+          && inside.device().equals(device)
+          && inside.name().equals(name)) {
+        return inside;
+      }
+    }
+    return null;
+  }
+
+  private boolean isFed(Edge.OfElement user) {
+    return (live.reaches(user.a()) && home.reaches(user.b()))
+        || (live.reaches(user.b()) && home.reaches(user.a()));
   }
 
   private boolean moreDeadCoils() {
     boolean more = false;
     for (Edge edge : network.edges()) {
       if (edge instanceof Edge.OfElement inside && inside.element() instanceof Element.Coil) {
-        boolean fed =
-            (live.reaches(edge.a()) && home.reaches(edge.b()))
-                || (live.reaches(edge.b()) && home.reaches(edge.a()));
-        more |= !fed && deadCoils.add(edge.text());
+        more |= !isFed(inside) && deadCoils.add(edge.text());
       }
     }
     return more;
@@ -141,6 +184,11 @@ public final class Isolation {
   /** Every isolator contact, in the order of the devices. */
   public List<Edge.OfElement> isolators() {
     return Collections.unmodifiableList(isolators);
+  }
+
+  /** The sources that give nothing, since the load that feeds them is dead. */
+  public Set<Edge.OfElement> deadSources() {
+    return Collections.unmodifiableSet(deadSources);
   }
 
   /** What is still joined to the plus of a source. */

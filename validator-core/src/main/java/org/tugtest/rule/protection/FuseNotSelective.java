@@ -29,6 +29,8 @@ import org.tugtest.table.OpeningCurve;
 
 /** Of two fuses in a row the one nearer to the source may open first. */
 public final class FuseNotSelective implements Rule {
+  private static final String BOTH_SIDES =
+      "current can come to it from either side, so that no fuse is surely before it";
   private static final MathContext THREE = new MathContext(3);
 
   private static final RuleInfo INFO =
@@ -44,7 +46,8 @@ public final class FuseNotSelective implements Rule {
               greatest that a short directly behind it draws, each fuse at its share of it. Past the
               last point of a curve the time is extrapolated, and the finding says so. It is a
               warning where the other fuse feeds a load that is "critical" and that does not hang on
-              this one. Fuses without opening times are not judged.
+              this one. Fuses without opening times are not judged, nor those that carry current
+              either way, such as the fuses of two batteries side by side.
               """)
           .why(
               """
@@ -128,6 +131,10 @@ public final class FuseNotSelective implements Rule {
       ShortCircuit behind,
       Map<String, String> critical,
       Ledger ledger) {
+    if (isFedFromBothSides(faults, fuse)) {
+      ledger.notJudged(fuse.subject(), BOTH_SIDES);
+      return;
+    }
     FuseBands bands = faults.bands();
     Optional<FuseBand> own = bands.of(fuse).filter(band -> !band.greatest().isEmpty());
     double through = through(behind, fuse);
@@ -152,6 +159,15 @@ public final class FuseNotSelective implements Rule {
     } else {
       ledger.fine();
     }
+  }
+
+  /** Whether a short on either side of a fuse draws current through it. */
+  private static boolean isFedFromBothSides(Faults faults, Edge.OfElement fuse) {
+    return faults
+        .beforeFuse(fuse)
+        .flatMap(at -> faults.greatest(new Faults.Spot(null, at, null)))
+        .filter(before -> through(before, fuse) > 0)
+        .isPresent();
   }
 
   private static double through(ShortCircuit behind, Edge.OfElement fuse) {

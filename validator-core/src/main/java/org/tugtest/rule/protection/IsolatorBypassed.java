@@ -36,7 +36,8 @@ public final class IsolatorBypassed implements Rule {
               With every contact that has "isolator": true open: an isolator contact of which both
               sides are still joined to the plus of a source, and a load, other than a "free" one,
               that is still joined to a plus and to a minus. Switches stand in any position in which
-              no isolator contact is closed; a relay counts as pulled unless its coil is dead.
+              no isolator contact is closed; a relay counts as pulled unless its coil is dead, and a
+              source that says "fedBy" gives nothing when that load is dead, such as a converter.
               Loads that are live only by the way round a contact are told with that contact.
               Besides, every state in which a generator turns is solved again from there with the
               isolators open: a load that shall work in it and still has its least volts, "minV" or

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Basis;
@@ -65,7 +66,7 @@ final class RunOn {
   private void judge(State state) {
     String id = state.id() + ", isolator open";
     State opened =
-        new State(id, opened(state), state.on(), state.running(), state.volts(), state.id(), false);
+        new State(id, opened(state), state.on(), running(state), state.volts(), state.id(), false);
     OperatingPoint turning = facts.operating().in(state.id()).orElse(null);
     if (turning == null || opened.set().equals(state.set())) {
       return;
@@ -112,6 +113,20 @@ final class RunOn {
   /** The way by which current comes to a load, through whatever it comes. */
   private List<String> way(OperatingPoint point, Edge.OfElement load) {
     return FedWay.to(facts.network(), point, load).stream().map(Path::text).toList();
+  }
+
+  /** The generators that still turn: a converter without its input gives nothing. */
+  private List<Ref> running(State state) {
+    Set<Edge.OfElement> dead = facts.isolation().deadSources();
+    return state.running().stream()
+        .filter(
+            ref ->
+                dead.stream()
+                    .noneMatch(
+                        source ->
+                            source.device().equals(ref.owner())
+                                && (ref.member() == null || ref.member().equals(source.name()))))
+        .toList();
   }
 
   /** What a state sets, with every isolator contact open. */

@@ -155,4 +155,31 @@ class FuseMissingUpstreamTest {
     assertThat(judged.coverage().missing()).containsOnlyKeys("no source is described");
     assertThat(judged.coverage().notJudged()).isEqualTo(2);
   }
+
+  /** Two batteries in a row, the second with its fuse or without. */
+  private static Judged inARow(String first, String last) {
+    return Judged.of(
+        new FuseMissingUpstream(),
+        """
+        {"format": 1, "sketch": true,
+         "devices": {
+           "A": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+           "B": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+           "FB": {"elements": {"f1": {"kind": "fuse", "a": "in", "b": "1", "ratingA": 10}}},
+           "LED": {"elements": {"it": {"kind": "load", "a": "1", "b": "2", "amps": 1}}}},
+         "wires": {"W1": {"from": "A:+", "to": "B:-", "areaMm2": 16, "cutMm": 200},
+                   "W2": {"from": "B:+", "to": "%s", "areaMm2": 1, "cutMm": 200},
+                   "W3": {"from": "%s", "to": "LED:1", "areaMm2": 1, "cutMm": 200},
+                   "W4": {"from": "LED:2", "to": "A:-", "areaMm2": 1, "cutMm": 200}}}
+        """
+            .formatted(first, last));
+  }
+
+  @Test
+  void theLinkBetweenTwoBatteriesInARowLeadsToTheFuseBehindTheLast() {
+    assertThat(inARow("FB:in", "FB:1").messages()).isEmpty();
+    assertThat(inARow("LED:1", "B:+").messages())
+        .contains("wire W2 can be reached from B.cell without a fuse")
+        .doesNotContain("wire W1 can be reached from A.cell without a fuse");
+  }
 }

@@ -85,4 +85,32 @@ class FuseNotSelectiveTest {
     Judged alone = Judged.of(new FuseNotSelective(), "{\"format\": 1}");
     assertThat(alone.coverage().judged()).isZero();
   }
+
+  @Test
+  void theFusesOfTwoBatteriesSideBySideAreNotInARow() {
+    Judged judged =
+        Judged.of(
+            new FuseNotSelective(),
+            """
+            {"format": 1, "sketch": true, "parts": {"fuses": {"m": %s}},
+             "devices": {
+               "A": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 24, "ohms": 0.02}}},
+               "B": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 24, "ohms": 0.02}}},
+               "FA": {"elements": {"f": {"kind": "fuse", "a": "in", "b": "1"}}},
+               "FB": {"elements": {"f": {"kind": "fuse", "a": "in", "b": "1"}}},
+               "LAMP": {"elements": {"l": {"kind": "load", "a": "1", "b": "2", "amps": 1}}}},
+             "fitted": {"FA.f": "m", "FB.f": "m"},
+             "wires": {"W1": {"from": "A:+", "to": "FA:in", "areaMm2": 16, "cutMm": 100},
+                       "W2": {"from": "B:+", "to": "FB:in", "areaMm2": 16, "cutMm": 100},
+                       "W3": {"from": "FA:1", "to": "LAMP:1", "areaMm2": 16, "cutMm": 300},
+                       "W4": {"from": "FB:1", "to": "LAMP:1", "areaMm2": 16, "cutMm": 400},
+                       "W5": {"from": "LAMP:2", "to": "A:-", "areaMm2": 16, "cutMm": 300},
+                       "W6": {"from": "B:-", "to": "A:-", "areaMm2": 16, "cutMm": 300}}}
+            """
+                .formatted(opens(20, 1, 9)));
+    assertThat(judged.messages()).isEmpty();
+    assertThat(judged.coverage().missing().keySet())
+        .containsExactly(
+            "current can come to it from either side, so that no fuse is surely before it");
+  }
 }

@@ -168,4 +168,41 @@ class IsolatorBypassedTest {
         .as("4.7 V are under what it needs")
         .doesNotContain("devices/COIL.ign");
   }
+
+  /** A lamp on a converter, whose input is fed from behind the isolator or before it. */
+  private static Judged converter(String fedBy, String input) {
+    return Judged.of(
+        new IsolatorBypassed(),
+        """
+        {"format": 1, "sketch": true, "defaults": {"nominalV": 48},
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 52}}},
+           %s,
+           "DC": {"elements": {
+             "in": {"kind": "load", "a": "in", "b": "0", "watts": 20, "use": "internal"},
+             "out": {"kind": "source", "plus": "12", "minus": "0", "volts": 13, "maxA": 10,
+                     "generator": true, "selfLimiting": true%s}}},
+           "LED": {"elements": {"it": {"kind": "load", "a": "1", "b": "2", "watts": 10, "minV": 9}}}},
+         "wires": {"W1": {"from": "BAT:+", "to": "ISO:1", "areaMm2": 16},
+                   "W2": {"from": "%s", "to": "DC:in", "areaMm2": 1},
+                   "W3": {"from": "DC:0", "to": "BAT:-", "areaMm2": 1},
+                   "W4": {"from": "DC:12", "to": "LED:1", "areaMm2": 1},
+                   "W5": {"from": "LED:2", "to": "DC:0", "areaMm2": 1}},
+         "states": {"on": {"set": {"ISO": "on"}, "on": ["DC.in", "LED"], "running": ["DC"]}}}
+        """
+            .formatted(ISOLATOR, fedBy, input));
+  }
+
+  @Test
+  void aConverterWithoutItsInputGivesNothing() {
+    String fedBy = ", \"fedBy\": \"in\"";
+    assertThat(converter(fedBy, "ISO:2").messages()).isEmpty();
+    assertThat(converter("", "ISO:2").messages())
+        .as("without a word of what feeds it, a generator turns")
+        .containsExactly("load LED.it is still live from DC.out with the isolator open");
+    assertThat(converter(fedBy, "BAT:+").messages())
+        .containsExactly(
+            "load DC.in is still live from BAT.cell with the isolator open",
+            "load LED.it is still live from DC.out with the isolator open");
+  }
 }

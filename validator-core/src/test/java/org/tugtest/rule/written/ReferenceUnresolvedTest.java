@@ -50,7 +50,8 @@ class ReferenceUnresolvedTest {
                  "boltedTo": {"-": "BLOCK:m8"}},
          "BLOCK": {"pins": {"m8": {}, "m6": {}}},
          "ALT": {"elements": {"gen": {"kind": "source", "plus": "B+", "minus": "c",
-                                      "generator": true}}},
+                                      "generator": true, "fedBy": "field"},
+                              "field": {"kind": "load", "a": "D+", "b": "c", "use": "free"}}},
          "PRB": {"pins": {"s": {}, "r": {}},
                  "elements": {"v": {"kind": "signal", "pin": "s", "type": "analog",
                                     "reference": "r"}}},
@@ -106,7 +107,7 @@ class ReferenceUnresolvedTest {
     Judged judged = judged(WHOLE);
     assertThat(Judged.read(Map.of(Judged.ROOT, WHOLE)).problems()).isEmpty();
     assertThat(judged.messages()).isEmpty();
-    assertThat(judged.coverage().judged()).isEqualTo(31);
+    assertThat(judged.coverage().judged()).isEqualTo(32);
     assertThat(judged.coverage().notJudged()).isZero();
   }
 
@@ -125,6 +126,7 @@ class ReferenceUnresolvedTest {
           "a": "L", "b": "2"      |"a": "L", "b": "7"      |element bulb of device type lamp names 7, but no pin of device type lamp is called that
           {"at": "dash"}          |{"at": "dush"}          |device type relay names dush, but no node is called that
           "coil": "coil"          |"coil": "spool"         |element main of device type relay names spool, but no coil of device type relay is called that
+          "fedBy": "field"        |"fedBy": "gen"          |element gen of device ALT names gen, but no load of ALT is called that
           "closedIn": ["side"]    |"closedIn": ["head"]    |element c of device SW names head, but no position of SW is called that
           "type": "lamp", "at"    |"type": "lomp", "at"    |device LAMP names lomp, but no device type is called that
           "at": "tail"},          |"at": "tale"},          |device LAMP names tale, but no node is called that

@@ -106,12 +106,21 @@ final class DeviceNames {
     Table positions = Table.closed("position of " + words, type.positions());
     Table coils =
         Table.closed("coil of " + words, Tables.elements(type, Element.Coil.class::isInstance));
+    Table loads =
+        Table.closed("load of " + words, Tables.elements(type, Element.Load.class::isInstance));
     type.elements()
         .forEach(
             (name, element) -> {
               Holder inside = by.inside("element", "elements", name);
               if (pins != null) {
                 ends(element).forEach((field, pin) -> mentions.id(inside, pins, pin, field));
+              }
+              if (element instanceof Element.Source source) {
+                if (misread) {
+                  mentions.right(inside);
+                } else {
+                  mentions.id(inside, loads, source.fedBy(), "fedBy");
+                }
               }
               if (element instanceof Element.Contact contact) {
                 if (misread) {
