@@ -8,9 +8,9 @@ import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugin.logging.Log;
 import org.jspecify.annotations.Nullable;
-import org.tugtest.check.CheckedFinding;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;
+import org.tugtest.report.FindingGroup;
 import org.tugtest.report.Report;
 import org.tugtest.report.VerdictSentence;
 import org.tugtest.report.console.ConsoleLine;
@@ -65,13 +65,9 @@ record Verdict(Surroundings around, Report report, Optional<Path> shown, Log log
   }
 
   private Optional<String> gravest() {
-    return report.harnesses().stream()
-        .flatMap(
-            harness ->
-                harness.result().findings().stream()
-                    .filter(checked -> report.gate().blocks(harness, checked)))
-        .map(CheckedFinding::finding)
-        .min(java.util.Comparator.comparing(Finding::level).thenComparing(Finding.ORDER))
+    return FindingGroup.standing(report.harnesses(), report.gate()::blocks).stream()
+        .map(FindingGroup::finding)
+        .min(java.util.Comparator.comparing(Finding::level))
         .map(Finding::rule);
   }
 

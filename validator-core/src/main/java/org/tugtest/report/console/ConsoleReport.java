@@ -13,7 +13,6 @@ import org.tugtest.report.Report;
 import org.tugtest.report.Tally;
 import org.tugtest.report.console.ConsoleLine.Piece;
 import org.tugtest.report.console.ConsoleLine.Style;
-import org.tugtest.text.Place;
 
 /**
  * A report as lines: one for each finding, as compilers print it, with what would put it right and
@@ -92,11 +91,12 @@ public final class ConsoleReport {
     if (!finding.remedy().isBlank()) {
       indented(level, finding.remedy());
     }
-    for (Place other : finding.at().subList(1, finding.at().size())) {
-      indented(level, "see " + report.shown(other));
-    }
+    listed(
+        level,
+        finding.at().stream().skip(1).map(other -> "see " + report.shown(other)).toList(),
+        "places");
     CauseLines.of(report, finding).forEach(line -> indented(level, line));
-    listed(level, finding.details());
+    listed(level, finding.details(), "");
     if (!group.follow().isEmpty()) {
       indented(
           level,
@@ -107,11 +107,12 @@ public final class ConsoleReport {
     }
   }
 
-  private void listed(Level level, List<String> details) {
+  private void listed(Level level, List<String> details, String noun) {
     int shown = details.size() > MOST_DETAILS ? MOST_DETAILS - 1 : details.size();
     details.subList(0, shown).forEach(line -> indented(level, line));
     if (shown < details.size()) {
-      indented(level, "and " + (details.size() - shown) + " more");
+      indented(
+          level, "and " + (details.size() - shown) + " more" + (noun.isEmpty() ? "" : " " + noun));
     }
   }
 

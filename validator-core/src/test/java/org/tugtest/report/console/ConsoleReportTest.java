@@ -7,6 +7,7 @@ import static org.tugtest.report.Reports.standing;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;
@@ -15,6 +16,7 @@ import org.tugtest.report.HarnessReport;
 import org.tugtest.report.Report;
 import org.tugtest.report.Reports;
 import org.tugtest.report.Sample;
+import org.tugtest.text.Place;
 
 class ConsoleReportTest {
   private static final Ending ENDING =
@@ -76,6 +78,37 @@ class ConsoleReportTest {
             blocked: car.harness.json by 1 error
             1 error, 1 warning, 0 notes, 0 waived
             """);
+  }
+
+  @Test
+  void ofManyPlacesTheFirstAreNamedAndTheOthersCounted() {
+    for (int places : List.of(2, 9, 10, 40)) {
+      Finding one = finding(Level.ERROR, "W1", 1, null);
+      Finding spread =
+          new Finding(
+              one.rule(),
+              one.level(),
+              one.kind(),
+              one.subjects(),
+              one.message(),
+              one.remedy(),
+              null,
+              one.basis(),
+              null,
+              null,
+              List.of(),
+              places(places));
+      String text = text(Reports.of(root("car.harness.json", standing(spread))));
+      long see = text.lines().filter(line -> line.startsWith("    see ")).count();
+      assertThat(see).as("%s places", places).isEqualTo(places <= 9 ? places - 1 : 7);
+      assertThat(text.contains("    and " + (places - 8) + " more places\n")).isEqualTo(places > 9);
+    }
+  }
+
+  private static List<Place> places(int count) {
+    return IntStream.rangeClosed(1, count)
+        .mapToObj(line -> Place.point("car.harness.json", line, 5, ""))
+        .toList();
   }
 
   @Test

@@ -120,8 +120,10 @@ public final class CutList implements DocumentMaker {
                           + Series.and(donors, NAMED)
                           + ".")
               .note(
-                  "Members of a twisted group are cut with the length that the twist takes in; cut"
-                      + " them together.")
+                  twisted(plan)
+                      ? "Members of a twisted group are cut with the length that the twist takes"
+                          + " in; cut them together."
+                      : "")
               .landscape()
               .add(Table.of(WIRES, wires, "No single wire is cut.").withTicks());
       if (!laid.isEmpty()) {
@@ -203,6 +205,12 @@ public final class CutList implements DocumentMaker {
           Cell.text(piece.inPlace() ? CutLength.LAID : ""));
     }
 
+    private boolean twisted(CutPlan plan) {
+      return plan.pieces().stream()
+          .flatMap(piece -> piece.wires().stream())
+          .anyMatch(wire -> !cells.inCable(wire) && !cells.group(wire).isEmpty());
+    }
+
     private static List<List<Cell>> sums(CutPlan plan) {
       List<List<Cell>> rows = new ArrayList<>();
       plan.sums()
@@ -214,7 +222,9 @@ public final class CutList implements DocumentMaker {
                               ? Cell.unknown("no part given")
                               : Cell.text(stock.part()).over(stock.cable() ? "cable" : ""),
                           Cell.count(sum.count()),
-                          Cell.number(sum.metres(), 3),
+                          sum.withoutLength() == sum.count()
+                              ? Cell.unknown("no length")
+                              : Cell.number(sum.metres(), 3),
                           sum.withoutLength() == 0
                               ? Cell.EMPTY
                               : Cell.count(sum.withoutLength()))));

@@ -20,6 +20,9 @@ import org.tugtest.report.sheets.Table;
 
 /** Every connector of each loom from both sides, with what sits in each cavity. */
 public final class Pinouts implements DocumentMaker {
+  /** How the drawing of a face says that it does not fit an upright page. */
+  private static final String BROADEST = " broadest\"";
+
   private static final List<Column> OTHERS =
       List.of(
           Column.text("wire", "Wire"),
@@ -49,6 +52,9 @@ public final class Pinouts implements DocumentMaker {
                     "Wire side: you look at the back, where the wires go in. Mating side: you look"
                         + " into the front; left and right change places. The latch is up in"
                         + " both.");
+        if (ids.stream().anyMatch(id -> faces.getOrDefault(id, "").contains(BROADEST))) {
+          sheet.landscape();
+        }
         for (String id : ids) {
           sheet.add(new Drawing("<div class=\"faces\">" + faces.getOrDefault(id, "") + "</div>"));
           sheet.add(Table.of(columns(id), maker.rows(id), id + " has no cavities.").withTicks());

@@ -108,4 +108,20 @@ class BuildOrderTest {
       assertThat(steps.get(i)).isEqualTo(Integer.toString(i + 1));
     }
   }
+
+  @Test
+  void aLoomOfSplicesAloneHasNoTerminalToPull() {
+    List<CSVRecord> rows =
+        Made.of(
+                new BuildOrder(),
+                """
+                {"format": 1, "sketch": true,
+                 "wires": {"W1": {"from": "S1", "to": "S2"}, "W2": {"from": "S2", "to": "S1"}}}
+                """)
+            .rows("build-order.csv");
+    assertThat(rows).noneMatch(row -> row.get("with").contains("crimp table"));
+    assertThat(rows).anyMatch(row -> row.get("do").equals("join W1 and W2"));
+    assertThat(Made.of(new BuildOrder(), LOOM).rows("build-order.csv"))
+        .anyMatch(row -> row.get("with").contains("crimp table"));
+  }
 }

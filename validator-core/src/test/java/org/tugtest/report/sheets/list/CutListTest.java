@@ -147,4 +147,22 @@ class CutListTest {
     assertThat(made.column("build-order.csv", "do"))
         .contains("cut 1 by the cut list and mark each at both ends");
   }
+
+  @Test
+  void metresThatNobodyKnowsAreNotNone() {
+    Made made =
+        Made.of(
+            new CutList(),
+            """
+            {"format": 1, "sketch": true,
+             "wires": {"W1": {"from": "A:1", "to": "B:1", "awg": "20"},
+                       "W2": {"from": "A:2", "to": "B:2", "awg": "18"},
+                       "W3": {"from": "A:3", "to": "B:3", "awg": "18", "cutMm": 250}}}
+            """);
+    assertThat(made.column("cut-list-sums.csv", "metres"))
+        .containsExactlyInAnyOrder("not known: no length", "0.25");
+    assertThat(made.column("cut-list-sums.csv", "without_length"))
+        .containsExactlyInAnyOrder("1", "1");
+    assertThat(made.words("cut-list.html")).doesNotContain("twisted group");
+  }
 }

@@ -3,6 +3,8 @@ package org.tugtest.report.sheets.list;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 
@@ -52,5 +54,26 @@ class PinoutsTest {
     assertThat(made.column("pinouts.csv", "wire")).containsExactly("W1", "W1", "free");
     assertThat(made.column("pinouts.csv", "terminal").get(0))
         .isEqualTo("not known: more wires than a terminal takes");
+  }
+
+  @Test
+  void aFaceTooWideForAnUprightPageIsPrintedAcross() {
+    for (int columns : List.of(11, 19, 20, 31)) {
+      String row =
+          IntStream.rangeClosed(1, columns)
+              .mapToObj(cavity -> "\"" + cavity + "\"")
+              .collect(Collectors.joining(","));
+      String page =
+          Made.of(
+                  new Pinouts(),
+                  """
+                  {"format": 1,
+                   "parts": {"housings": {"h": {"side": "pin", "rows": [[%s]]}}},
+                   "connectors": {"X": {"housing": "h"}}}
+                  """
+                      .formatted(row))
+              .page("pinouts.html");
+      assertThat(page.contains("A4 landscape")).as("%s columns", columns).isEqualTo(columns > 19);
+    }
   }
 }
