@@ -26,6 +26,7 @@ import org.tugtest.report.sheets.rework.ReworkWriter;
 /** The reports that are written, in the order in which a person would open them. */
 record ReportFiles(List<ReportWriter> writers) {
   private static final String GITLAB = "gitlab";
+  private static final String JSON = "json";
 
   /** The writers of these formats, of all when none is named; a CI system's own is added. */
   static ReportFiles of(@Nullable List<String> formats, CiSystem ci) throws MojoExecutionException {
@@ -80,8 +81,10 @@ record ReportFiles(List<ReportWriter> writers) {
    */
   Optional<Path> write(Report report, Path folder) throws MojoExecutionException {
     try (DiskSink sink = new DiskSink(folder)) {
+      Report told =
+          report.withJson(writers.stream().anyMatch(writer -> writer.format().equals(JSON)));
       for (ReportWriter writer : writers) {
-        writer.write(report, sink);
+        writer.write(told, sink);
       }
       return sink.keep().stream().findFirst();
     } catch (IOException failed) {

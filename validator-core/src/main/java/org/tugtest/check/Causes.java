@@ -75,6 +75,9 @@ final class Causes {
 
   private void tooThin() {
     Map<Subject, List<Finding>> heads = new HashMap<>();
+    for (Finding dead : all("supply-shorted")) {
+      dead.subjects().forEach(each -> heads.put(each, new ArrayList<>(List.of(dead))));
+    }
     for (String rule : TOO_THIN) {
       for (Finding finding : all(rule)) {
         List<Finding> before =

@@ -186,9 +186,10 @@ public final class Checker {
     CheckResult result(RuleCatalog order) {
       List<String> ids = order.infos().stream().map(RuleInfo::id).toList();
       findings.sort(Comparator.comparing(CheckedFinding::finding, Finding.ORDER));
+      List<CheckedFinding> linked = Causes.linked(facts, findings);
       return new CheckResult(
           facts.harness().root(),
-          Causes.linked(facts, findings),
+          selection.equals(Selection.ALL) ? Offers.tried(facts, linked, order) : linked,
           ids.stream().filter(coverage::containsKey).map(coverage::get).toList(),
           ids.stream().filter(notRun::containsKey).map(notRun::get).toList(),
           crashes,

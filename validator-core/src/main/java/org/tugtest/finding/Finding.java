@@ -80,6 +80,14 @@ public record Finding(
         at);
   }
 
+  /** The same finding with further lines. */
+  public Finding with(List<String> lines) {
+    List<String> all = new ArrayList<>(details);
+    all.addAll(lines);
+    return new Finding(
+        rule, level, kind, subjects, message, remedy, measured, basis, cause, state, all, at);
+  }
+
   /** Begins a finding on these subjects, the first being where a person would edit. */
   public static Draft on(Subject first, Subject... others) {
     return new Draft(first, others);

@@ -14,6 +14,7 @@ import org.tugtest.text.Place;
  * @param gate what blocks
  * @param rules all rules of the catalogue, in its order
  * @param harnesses the roots, sorted by path
+ * @param withJson whether it is written as JSON too, which leaves nothing out
  */
 public record Report(
     String version,
@@ -21,7 +22,18 @@ public record Report(
     Revision revision,
     Gate gate,
     List<RuleInfo> rules,
-    List<HarnessReport> harnesses) {
+    List<HarnessReport> harnesses,
+    boolean withJson) {
+  /** A report that is written in every format. */
+  public Report(
+      String version,
+      String folder,
+      Revision revision,
+      Gate gate,
+      List<RuleInfo> rules,
+      List<HarnessReport> harnesses) {
+    this(version, folder, revision, gate, rules, harnesses, true);
+  }
 
   /** How a check ended. */
   public enum Outcome {
@@ -47,6 +59,21 @@ public record Report(
   public Report {
     rules = List.copyOf(rules);
     harnesses = List.copyOf(harnesses);
+  }
+
+  /** The same, written as JSON or not. */
+  public Report withJson(boolean written) {
+    return new Report(version, folder, revision, gate, rules, harnesses, written);
+  }
+
+  /**
+   * What to say where a page has no room for all: the JSON file that has it, and when it is not
+   * written how it would be.
+   *
+   * @param file its name
+   */
+  public String json(String file) {
+    return withJson ? file : "with json among tugtest.formats, " + file;
   }
 
   /** How the check ended: what could not be judged outweighs findings. */

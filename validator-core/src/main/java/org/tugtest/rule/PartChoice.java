@@ -2,9 +2,12 @@ package org.tugtest.rule;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.facts.Facts;
@@ -35,10 +38,31 @@ public final class PartChoice {
   private static final double SOME_GRAMS = 0.5;
 
   private final Facts facts;
+  private final Uses uses;
 
   /** The choice among the wire parts of a harness. */
   public PartChoice(Facts facts) {
     this.facts = facts;
+    this.uses = facts.once(Uses.class, Uses::of);
+  }
+
+  /** How many wires are made of each part. */
+  private record Uses(Map<String, Integer> of) {
+    static Uses of(Facts facts) {
+      Map<String, Integer> uses = new HashMap<>();
+      for (Wire wire : facts.harness().wires().values()) {
+        if (wire.part() != null) {
+          uses.merge(wire.part(), 1, Integer::sum);
+        }
+      }
+      return new Uses(uses);
+    }
+  }
+
+  /** Of parts of one area that first of which most wires are made, not one for a special use. */
+  private Comparator<WirePart> usual() {
+    return Comparator.comparingInt((WirePart part) -> -uses.of().getOrDefault(part.id(), 0))
+        .thenComparing(WirePart::id);
   }
 
   /** The stocked parts that are larger than a wire is now, the smallest first. */
@@ -46,15 +70,27 @@ public final class PartChoice {
     double now = facts.fitting().sizes().areaMm2(wire).map(Cited::value).orElse(0.0);
     return facts.harness().parts().wires().values().stream()
         .filter(WirePart::stocked)
-        .filter(part -> area(wire, part) > now)
+        .filter(part -> areaMm2(wire, part) > now)
         .sorted(
-            Comparator.comparingDouble((WirePart part) -> area(wire, part))
-                .thenComparing(WirePart::id))
+            Comparator.comparingDouble((WirePart part) -> areaMm2(wire, part))
+                .thenComparing(usual()))
+        .toList();
+  }
+
+  /** The stocked parts that are smaller than a wire is now, the largest first. */
+  public List<WirePart> smaller(Wire wire) {
+    double now = facts.fitting().sizes().areaMm2(wire).map(Cited::value).orElse(0.0);
+    return facts.harness().parts().wires().values().stream()
+        .filter(WirePart::stocked)
+        .filter(part -> areaMm2(wire, part) > 0 && areaMm2(wire, part) < now)
+        .sorted(
+            Comparator.comparingDouble((WirePart part) -> -areaMm2(wire, part))
+                .thenComparing(usual()))
         .toList();
   }
 
   /** The conductor area of a part in mm2; 0 when it gives none. */
-  private double area(Wire wire, WirePart part) {
+  public double areaMm2(Wire wire, WirePart part) {
     return facts.fitting().sizes().areaMm2(of(wire, part)).map(Cited::value).orElse(0.0);
   }
 
@@ -170,17 +206,25 @@ public final class PartChoice {
 
   /** What a part costs in mass over the wire as it is: {@code 12 g more}; empty when not known. */
   public String grams(Wire wire, WirePart part) {
+    OptionalDouble known = gramsMore(wire, part);
+    if (known.isEmpty()) {
+      return "";
+    }
+    double more = known.getAsDouble();
+    return Math.abs(more) < SOME_GRAMS
+        ? "no gram more"
+        : String.format(Locale.ROOT, "%.0f g %s", Math.abs(more), more > 0 ? "more" : "less");
+  }
+
+  /** What a wire gains in mass when it is made of a part, in grams; empty when not known. */
+  public OptionalDouble gramsMore(Wire wire, WirePart part) {
     WirePart now = wire.part() == null ? null : facts.harness().parts().wires().get(wire.part());
     Double before = now == null ? null : now.gramsPerM();
     Double after = part.gramsPerM();
     Double mm = facts.lengths().of(wire).map(length -> length.mm()).orElse(null);
-    if (before == null || after == null || mm == null) {
-      return "";
-    }
-    double more = (after - before) * mm / PER_METRE;
-    return Math.abs(more) < SOME_GRAMS
-        ? "no gram more"
-        : String.format(Locale.ROOT, "%.0f g %s", Math.abs(more), more > 0 ? "more" : "less");
+    return before == null || after == null || mm == null
+        ? OptionalDouble.empty()
+        : OptionalDouble.of((after - before) * mm / PER_METRE);
   }
 
   /** What is to be said behind a part in a remedy: grams, and what at the ends changes with it. */

@@ -156,4 +156,15 @@ class CausesTest {
         .filteredOn(text -> !text.contains("<"))
         .containsExactly("gauge-under-load");
   }
+
+  @Test
+  void whatADeadShortSendsThroughItsWireFollowsFromTheShort() {
+    String shorted =
+        with(
+            "\"W10\": {",
+            "\"W11\": {\"from\": \"BAT:+\", \"to\": \"BAT:-\", \"areaMm2\": 1}, \"W10\": {");
+    assertThat(errors(shorted))
+        .contains("supply-shorted", "gauge-under-load < supply-shorted")
+        .doesNotContain("gauge-under-load", "wire-overheats");
+  }
 }

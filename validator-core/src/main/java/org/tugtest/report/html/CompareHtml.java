@@ -50,7 +50,8 @@ public final class CompareHtml implements ReportWriter {
           null,
           frame,
           pages,
-          FirstOf.of(pages, MOST_NAMED));
+          FirstOf.of(pages, MOST_NAMED),
+          report.json("compare.json"));
     } catch (UncheckedIOException e) {
       throw e.getCause();
     }

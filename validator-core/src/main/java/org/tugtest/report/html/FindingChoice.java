@@ -100,8 +100,11 @@ record FindingChoice(List<Head> shown, List<Finding> left) {
     for (int i = 0; i < sorted.size(); i++) {
       Finding finding = sorted.get(i).finding();
       if (finding.level() == level) {
-        int nth = ofRule.merge(finding.rule(), 1, Integer::sum);
-        (nth <= FIRST_OF_RULE ? first : later).add(i);
+        boolean few = ofRule.merge(finding.rule(), 1, Integer::sum) <= FIRST_OF_RULE;
+        for (Finding follower : Few.of(sorted.get(i).follow(), MOST_FOLLOWERS).shown()) {
+          few |= ofRule.merge(follower.rule(), 1, Integer::sum) <= FIRST_OF_RULE;
+        }
+        (few ? first : later).add(i);
       }
     }
     first.addAll(later);

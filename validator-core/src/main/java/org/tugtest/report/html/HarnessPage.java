@@ -17,6 +17,7 @@ import org.tugtest.report.html.volts.WhatIfRoom;
 /**
  * The page of one root.
  *
+ * @param json the file that leaves nothing out, or how it is written
  * @param data what the script reads, as JSON that is safe inside a page
  */
 record HarnessPage(
@@ -38,6 +39,7 @@ record HarnessPage(
     NetsRoom nets,
     TotalsRoom totals,
     List<RuleText> rules,
+    String json,
     String data) {
 
   static HarnessPage of(Report report, HarnessReport harness, Frame frame) {
@@ -64,8 +66,9 @@ record HarnessPage(
         WhatIfRoom.of(harness.facts(), circuits.circuits()),
         faces,
         NetsRoom.of(harness.facts()),
-        TotalsRoom.of(harness.facts(), faces),
+        TotalsRoom.of(harness, faces),
         RuleText.of(report, harness, findings.rules().keySet()),
+        report.json("report.json"),
         PageData.json(harness.facts(), findings, faces, loom, circuits, lists));
   }
 

@@ -17,7 +17,7 @@ public final class RoomDrawings {
   /** The circuits, each to unfold; the anchor of one is {@code circuit-N}. */
   public static String circuits(CircuitsRoom room) {
     StringOutput html = new StringOutput();
-    JtecircuitsGenerated.render(new PageOutput(html), null, room);
+    JtecircuitsGenerated.render(new PageOutput(html), null, room, "report.json");
     return html.toString();
   }
 

@@ -12,7 +12,9 @@ import org.tugtest.model.Harness;
 import org.tugtest.model.Loom;
 import org.tugtest.network.Point;
 import org.tugtest.network.WireEnd;
+import org.tugtest.report.HarnessReport;
 import org.tugtest.report.html.text.Few;
+import org.tugtest.report.html.totals.LighterParts;
 import org.tugtest.report.html.totals.PartTotals;
 import org.tugtest.text.NaturalOrder;
 
@@ -20,6 +22,7 @@ import org.tugtest.text.NaturalOrder;
  * What is there: counts, metres and grams.
  *
  * @param parts metres and grams
+ * @param lighter wires that could be of a smaller part
  * @param looms what each loom has, the loose things last
  * @param connectors what is used and free in each connector
  * @param cavityEnds wire ends in cavities
@@ -32,6 +35,7 @@ import org.tugtest.text.NaturalOrder;
  */
 record TotalsRoom(
     PartTotals parts,
+    LighterParts lighter,
     Few<LoomRow> looms,
     Few<ConnectorRow> connectors,
     int devices,
@@ -66,7 +70,8 @@ record TotalsRoom(
   record ConnectorRow(
       String id, int face, boolean known, int cavities, int used, int plugged, int free) {}
 
-  static TotalsRoom of(Facts facts, FacesRoom faces) {
+  static TotalsRoom of(HarnessReport harness, FacesRoom faces) {
+    Facts facts = harness.facts();
     Map<Point.Kind, Integer> ends = new TreeMap<>();
     int placed = 0;
     int contacts = 0;
@@ -80,6 +85,7 @@ record TotalsRoom(
     List<ConnectorRow> known = connectors.stream().filter(ConnectorRow::known).toList();
     return new TotalsRoom(
         PartTotals.of(facts),
+        LighterParts.of(harness),
         Few.of(looms(facts.harness(), faces), MOST_LOOMS),
         Few.of(connectors, MOST_CONNECTORS),
         facts.harness().devices().size(),

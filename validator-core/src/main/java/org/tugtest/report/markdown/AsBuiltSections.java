@@ -14,7 +14,6 @@ import org.tugtest.report.Tally;
 /** What is told of a loom as built: what deviates, what was measured, what explains it. */
 record AsBuiltSections(Report report, HarnessReport harness, BoundedPage page) {
   private static final int SENTENCE = 400;
-  private static final String WHERE = " more; compare.json has them all\n";
 
   /** Writes the sections there is something for, up to so many bytes of the whole page. */
   void write(AsBuiltReport built, int most) {
@@ -32,13 +31,9 @@ record AsBuiltSections(Report report, HarnessReport harness, BoundedPage page) {
                 + "; "
                 + plain(refusal.remedy())
                 + "\n",
-        AsBuiltSections::more);
+        this::more);
     page.section(
-        "\n#### Deviations\n\n",
-        built.deviations(),
-        start + room / 2,
-        this::deviation,
-        AsBuiltSections::more);
+        "\n#### Deviations\n\n", built.deviations(), start + room / 2, this::deviation, this::more);
     List<String> lines = new ArrayList<>();
     for (Explanation explanation : built.explanations()) {
       lines.add(explanation(explanation));
@@ -48,7 +43,7 @@ record AsBuiltSections(Report report, HarnessReport harness, BoundedPage page) {
         lines,
         start + room * 3 / 4,
         line -> line,
-        AsBuiltSections::more);
+        this::more);
     List<AsBuiltReport.Judged<TakenReading>> wrong =
         built.readings().stream().filter(judged -> judged.found() != null).toList();
     int right = built.readings().size() - wrong.size();
@@ -60,7 +55,7 @@ record AsBuiltSections(Report report, HarnessReport harness, BoundedPage page) {
         wrong,
         most,
         this::reading,
-        AsBuiltSections::more);
+        this::more);
   }
 
   private String deviation(AsBuiltReport.Judged<Deviation> judged) {
@@ -98,8 +93,8 @@ record AsBuiltSections(Report report, HarnessReport harness, BoundedPage page) {
     return block.toString();
   }
 
-  private static String more(List<?> rest) {
-    return "- and " + rest.size() + WHERE;
+  private String more(List<?> rest) {
+    return "- and " + rest.size() + " more; " + report.json("compare.json") + " has them all\n";
   }
 
   private static String plain(String text) {

@@ -8,16 +8,16 @@ import org.tugtest.bench.ringout.Apart;
 import org.tugtest.bench.ringout.Blind;
 import org.tugtest.bench.ringout.Probe;
 import org.tugtest.report.BenchWork;
+import org.tugtest.report.Report;
 import org.tugtest.report.RetestText;
 import org.tugtest.report.StepText;
 import org.tugtest.report.Tally;
 
 /** What a change asks of the bench, in short: how it is made, what is measured and tried again. */
-record BenchSections(BoundedPage page) {
+record BenchSections(Report report, BoundedPage page) {
   private static final int SENTENCE = 300;
   private static final int MOST_STEPS = 40;
   private static final int MOST_LINES = 30;
-  private static final String WHERE = " more; compare.json has them all\n";
 
   /**
    * Writes the sections there is something for.
@@ -49,7 +49,11 @@ record BenchSections(BoundedPage page) {
         MOST_STEPS,
         most,
         line -> line,
-        rest -> "- and " + rest.size() + WHERE);
+        rest -> more(rest));
+  }
+
+  private String more(List<?> rest) {
+    return "- and " + rest.size() + " more; " + report.json("compare.json") + " has them all\n";
   }
 
   private static String step(StepText.Line step) {
@@ -78,14 +82,14 @@ record BenchSections(BoundedPage page) {
         MOST_LINES,
         most - (most - page.bytes()) / 3,
         line -> line,
-        rest -> "- and " + rest.size() + WHERE);
+        rest -> more(rest));
     page.section(
         "\n#### Switch on and look\n\n",
         retest.functions(),
         MOST_LINES,
         most,
         function -> "- " + plain(RetestText.of(function)) + "\n",
-        rest -> "- and " + rest.size() + WHERE);
+        rest -> more(rest));
   }
 
   private static String plain(String text) {

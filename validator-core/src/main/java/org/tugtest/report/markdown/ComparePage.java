@@ -77,7 +77,9 @@ final class ComparePage {
         page.add(
             "\n**"
                 + Tally.counted(others.size() - i, "more root")
-                + "** with changes do not fit here; compare.html and compare.json have them all\n");
+                + "** with changes do not fit here; compare.html has them all, and "
+                + report.json("compare.json")
+                + " too\n");
         break;
       }
       root(others.get(i), page.bytes() + share);
@@ -134,7 +136,7 @@ final class ComparePage {
     changes(comparison, start + room * 68 / 100);
     moved(comparison, start + room * 76 / 100);
     resolved(comparison, start + room * 83 / 100);
-    new BenchSections(page).write(baseline.work(), start + room * 92 / 100, start + room);
+    new BenchSections(report, page).write(baseline.work(), start + room * 92 / 100, start + room);
   }
 
   private void policy(Comparison comparison, int most) {

@@ -1,10 +1,13 @@
 package org.tugtest.rule.load;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Basis;
 import org.tugtest.model.Element;
+import org.tugtest.model.Wire;
 import org.tugtest.network.Edge;
 import org.tugtest.network.Point;
 import org.tugtest.operate.OperatingPoint;
@@ -104,5 +107,14 @@ public record Feed(
   /** Something on the way of which a part of the resistance is not known. */
   public Optional<Edge> unknown() {
     return supply.unknown(state).or(() -> back.unknown(state));
+  }
+
+  /** The wires on the way there and back. */
+  public List<Wire> wires() {
+    return Stream.concat(supply.steps().stream(), back.steps().stream())
+        .map(Way.Step::edge)
+        .filter(Edge.OfWire.class::isInstance)
+        .map(edge -> ((Edge.OfWire) edge).wire())
+        .toList();
   }
 }

@@ -45,6 +45,10 @@ public final class ReturnUnderFuse implements Rule {
               """
               Make the earth lead as thick as the feed, or fit smaller fuses, or give the loads
               earths of their own. The finding names what would do.
+              A part it names stands what flows and what the fuses let through there, and suits the
+              terminals, seals and splices at both ends. Where all rules run, on a harness of up to
+              2,000 wires, all of them judge the harness with that part, for a dozen trials at the
+              most, and the finding says what came of it.
               """)
           .basis(GaugeUnderFuse.BASIS)
           .failing(

@@ -51,6 +51,20 @@ class LargePageTest {
   }
 
   @Test
+  void namesTheParameterWhereTheJsonThatHasTheRestIsNotWritten() {
+    String page =
+        Jsoup.parse(
+                new String(
+                    SampleCar.written(REPORT.withJson(false)).bytes("report.html"),
+                    java.nio.charset.StandardCharsets.UTF_8))
+            .body()
+            .text();
+    assertThat(page).contains(" more: with json among tugtest.formats, report.json has them all");
+    assertThat(page.replace("with json among tugtest.formats, report.json", ""))
+        .doesNotContain("report.json");
+  }
+
+  @Test
   void countsTheFindingsThatItDoesNotShow() {
     int shown = PAGE.select("#findings article.finding").size();
     assertThat(shown).isEqualTo(FindingChoice.MOST);

@@ -1,0 +1,135 @@
+package org.tugtest.check;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.tugtest.facts.Facts;
+import org.tugtest.finding.Finding;
+import org.tugtest.finding.Subject;
+import org.tugtest.model.Wire;
+import org.tugtest.model.WirePart;
+import org.tugtest.network.Edge;
+import org.tugtest.rule.PartChoice;
+
+/**
+ * Tries the larger wire that a finding offers: every rule judges the harness with it, and the
+ * finding says what came of it. The next larger is tried where a rule objects.
+ */
+final class Offers {
+  /** The rules that offer a larger part for their first subject. */
+  private static final Set<String> OFFERING =
+      Set.of("gauge-under-load", "gauge-under-fuse", "return-under-fuse", "wire-burns-before-fuse");
+
+  /** So many parts are tried for one wire. */
+  private static final int MOST_EACH = 3;
+
+  /** So many parts are tried in all. */
+  private static final int MOST = 12;
+
+  /** So many wires are judged again in all; a larger harness is not, so that it takes no longer. */
+  private static final int MOST_WIRES = 2000;
+
+  private static final String BOUND =
+      "a part named here is judged by what flows, the fuses and what is at its ends alone";
+
+  private final Facts facts;
+  private final Trial trial;
+  private final PartChoice choice;
+  private final Map<String, Edge.OfWire> edges = new HashMap<>();
+  private int left;
+
+  private Offers(Facts facts, Trial trial) {
+    this.facts = facts;
+    this.trial = trial;
+    this.choice = new PartChoice(facts);
+    this.left = Math.min(MOST, MOST_WIRES / Math.max(1, facts.harness().wires().size()));
+    for (Edge edge : facts.network().edges()) {
+      if (edge instanceof Edge.OfWire wire) {
+        edges.put(wire.wire().id(), wire);
+      }
+    }
+  }
+
+  /** The findings, those that offer a part with what the rules say to it. */
+  static List<CheckedFinding> tried(
+      Facts facts, List<CheckedFinding> findings, RuleCatalog catalog) {
+    List<Finding> all = findings.stream().map(CheckedFinding::finding).toList();
+    boolean none = all.stream().noneMatch(Offers::offers);
+    boolean stock = facts.harness().parts().wires().values().stream().anyMatch(WirePart::stocked);
+    if (none || !stock) {
+      return findings;
+    }
+    Offers offers = new Offers(facts, Trial.of(facts, all, catalog));
+    if (offers.left == 0) {
+      return findings;
+    }
+    return findings.stream()
+        .map(
+            each ->
+                !each.waived() && offers(each.finding())
+                    ? new CheckedFinding(offers.told(each.finding()), null)
+                    : each)
+        .toList();
+  }
+
+  /** Whether a finding offers a part; one that follows from another leaves that to its cause. */
+  private static boolean offers(Finding finding) {
+    return OFFERING.contains(finding.rule()) && finding.cause() == null;
+  }
+
+  private Finding told(Finding finding) {
+    Wire wire = facts.harness().wires().get(finding.firstSubject().id());
+    Edge.OfWire edge = wire == null ? null : edges.get(wire.id());
+    if (wire == null || edge == null) {
+      return finding;
+    }
+    if (left == 0) {
+      return finding.with(List.of(BOUND));
+    }
+    List<WirePart> parts =
+        choice.larger(wire).stream()
+            .filter(part -> choice.stands(edge, part) && choice.misfit(wire, part).isEmpty())
+            .limit(MOST_EACH)
+            .toList();
+    List<String> lines = new ArrayList<>();
+    for (WirePart part : parts) {
+      if (left == 0) {
+        break;
+      }
+      left--;
+      Optional<String> objection = objection(finding, wire, part);
+      if (objection.isEmpty()) {
+        lines.add(
+            "with "
+                + part.id()
+                + choice.costs(wire, part)
+                + ", "
+                + wire.id()
+                + " passes every rule of this check");
+        break;
+      }
+      lines.add("with " + part.id() + ", " + objection.get());
+    }
+    return finding.with(lines);
+  }
+
+  /** What a rule says against a part; empty when none does. */
+  private Optional<String> objection(Finding finding, Wire wire, WirePart part) {
+    Subject subject = Subject.wire(wire.id());
+    Optional<List<Finding>> then = trial.with(Map.of(wire.id(), part));
+    if (then.isEmpty()) {
+      return Optional.of("a rule breaks");
+    }
+    return then.get().stream()
+        .filter(
+            each ->
+                trial.isWorse(each)
+                    || (each.subjects().contains(subject)
+                        && (each.rule().equals(finding.rule()) || !trial.isUntouched(each))))
+        .findFirst()
+        .map(each -> each.rule() + ": " + each.message());
+  }
+}
