@@ -2,6 +2,7 @@ package org.tugtest.report.gitlab;
 
 import java.io.IOException;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import org.tugtest.check.CheckedFinding;
 import org.tugtest.finding.Finding;
@@ -20,6 +21,8 @@ import org.tugtest.text.Place;
  * format knows one place for each, so the others stand in the description.
  */
 public final class GitlabReport implements ReportWriter {
+  private static final int MOST_PLACES = 8;
+
   /** The file it writes. */
   public static final String FILE = "report.gitlab.json";
 
@@ -62,8 +65,13 @@ public final class GitlabReport implements ReportWriter {
 
   private static String description(Report report, Finding finding) {
     StringBuilder text = new StringBuilder(finding.message());
-    for (Place other : finding.at().subList(1, finding.at().size())) {
+    List<Place> others = finding.at().subList(1, finding.at().size());
+    int shown = others.size() > MOST_PLACES ? MOST_PLACES - 1 : others.size();
+    for (Place other : others.subList(0, shown)) {
       text.append("; see ").append(report.shown(other));
+    }
+    if (shown < others.size()) {
+      text.append(" and ").append(others.size() - shown).append(" more places");
     }
     return text.toString();
   }

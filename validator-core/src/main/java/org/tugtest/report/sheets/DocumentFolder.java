@@ -56,10 +56,18 @@ public record DocumentFolder(List<DocumentMaker> makers) {
   private void root(Report report, HarnessReport root, String folder, Sink sink)
       throws IOException {
     Stamp stamp = Stamp.of(report, root);
-    List<Document> documents = makers.stream().flatMap(maker -> maker.of(root).stream()).toList();
+    List<Document> documents = new ArrayList<>();
+    List<String> missing = new ArrayList<>();
+    for (DocumentMaker maker : makers) {
+      List<Document> its = maker.of(root);
+      documents.addAll(its);
+      if (its.isEmpty() && !maker.title().isEmpty()) {
+        missing.add(maker.title());
+      }
+    }
     Sink its = path -> sink.open(folder + path);
     String back = folder.isEmpty() ? "" : "../" + SheetPage.INDEX;
-    Sheet.put(its, SheetPage.INDEX, DocumentIndex.of(stamp, documents, back));
+    Sheet.put(its, SheetPage.INDEX, DocumentIndex.of(stamp, documents, missing, back));
     for (Document document : documents) {
       document.write(stamp.about(document.scope()), its);
     }

@@ -16,9 +16,10 @@ final class DocumentIndex {
   /**
    * The list of a root's documents, by heading and by what they are about.
    *
+   * @param missing the titles of those that there are none of
    * @param back the list of the roots; empty: there is none
    */
-  static String of(Stamp stamp, List<Document> documents, String back) {
+  static String of(Stamp stamp, List<Document> documents, List<String> missing, String back) {
     Map<String, List<Document>> byHeading = new LinkedHashMap<>();
     for (Document document : documents) {
       String about = document.scope().name();
@@ -34,6 +35,10 @@ final class DocumentIndex {
         });
     if (documents.isEmpty()) {
       html.raw("<p class=\"none\">There is nothing to make a document of.</p>");
+    }
+    if (!documents.isEmpty() && !missing.isEmpty()) {
+      html.raw("<p class=\"none\">").text("Not made, as there is nothing to stand on them: ");
+      html.text(String.join("; ", missing)).raw(".</p>");
     }
     return page(
         stamp, html, "Each opens from disk and prints on A4; tables are there as CSV too.", back);

@@ -7,4 +7,9 @@ import org.tugtest.report.HarnessReport;
 public interface DocumentMaker {
   /** The documents of a root: one for each scope it deals with; none when there is nothing. */
   List<Document> of(HarnessReport harness);
+
+  /** What an index calls them where there are none; empty: it does not miss them. */
+  default String title() {
+    return "";
+  }
 }

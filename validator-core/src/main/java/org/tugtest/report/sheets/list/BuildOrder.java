@@ -16,6 +16,7 @@ import org.tugtest.report.sheets.Table;
 
 /** In which order each loom is built: what cannot pass a fitted terminal goes on first. */
 public final class BuildOrder implements DocumentMaker {
+  private static final String TITLE = "Build order";
   private static final List<Column> COLUMNS =
       List.of(
           Column.number("step", "Step", ""),
@@ -23,6 +24,11 @@ public final class BuildOrder implements DocumentMaker {
           Column.text("on", "On"),
           Column.text("do", "Do"),
           Column.text("with", "With"));
+
+  @Override
+  public String title() {
+    return TITLE;
+  }
 
   @Override
   public List<Document> of(HarnessReport harness) {
@@ -38,7 +44,7 @@ public final class BuildOrder implements DocumentMaker {
         stages.computeIfAbsent(step.stage(), stage -> new ArrayList<>()).add(step);
       }
       Sheet.Builder sheet =
-          Sheet.titled(scope, "build-order", "Build order")
+          Sheet.titled(scope, "build-order", TITLE)
               .purpose("What is done before what, so that nothing has to come off again.")
               .note(
                   "What cannot pass a fitted terminal or housing goes on before it: labels, boots,"

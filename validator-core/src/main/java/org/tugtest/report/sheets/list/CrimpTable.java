@@ -27,6 +27,7 @@ import org.tugtest.text.NaturalOrder;
 
 /** What is stripped, sealed and crimped at each end, and one line for each set-up of the press. */
 public final class CrimpTable implements DocumentMaker {
+  private static final String TITLE = "Crimp, strip and seal table";
   private static final List<Column> SETUPS =
       List.of(
           Column.text("terminal", "Terminal"),
@@ -53,6 +54,11 @@ public final class CrimpTable implements DocumentMaker {
           Column.text("seal", "Seal"),
           Column.number("strip_mm", "Strip", "mm"),
           Column.text("terminal", "Terminal"));
+
+  @Override
+  public String title() {
+    return TITLE;
+  }
 
   @Override
   public List<Document> of(HarnessReport harness) {
@@ -107,7 +113,7 @@ public final class CrimpTable implements DocumentMaker {
           });
       boolean lacking =
           setups.values().stream().anyMatch(setup -> heights.of(setup.crimp).isEmpty());
-      return Sheet.titled(scope, "crimps", "Crimp, strip and seal table")
+      return Sheet.titled(scope, "crimps", TITLE)
           .purpose("What is stripped, sealed and crimped at each end, and what a sample holds.")
           .note(
               "Holds at least: a terminal maker's public crimping specifications 114-2157 rev G"

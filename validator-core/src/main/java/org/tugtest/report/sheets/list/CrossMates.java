@@ -15,6 +15,7 @@ import org.tugtest.rule.Coverage;
 
 /** What each pin would meet if plugs that can be exchanged were exchanged. */
 public final class CrossMates implements DocumentMaker {
+  private static final String TITLE = "Cross-mate study";
   private static final String MEETS = " meets ";
   private static final List<Column> COLUMNS =
       List.of(
@@ -22,6 +23,11 @@ public final class CrossMates implements DocumentMaker {
           Column.text("contact", "Contact"),
           Column.text("would_meet", "Would meet"));
   private static final String RULE = "cross-mating-possible";
+
+  @Override
+  public String title() {
+    return TITLE;
+  }
 
   @Override
   public List<Document> of(HarnessReport harness) {
@@ -38,7 +44,7 @@ public final class CrossMates implements DocumentMaker {
       return List.of();
     }
     Sheet.Builder sheet =
-        Sheet.titled(Scope.WHOLE, "cross-mates", "Cross-mate study")
+        Sheet.titled(Scope.WHOLE, "cross-mates", TITLE)
             .purpose("What each pin would meet if plugs that can be exchanged were exchanged.")
             .note(
                 "Looked at are connectors of one housing within reach of each other, as the rule "

@@ -21,6 +21,7 @@ import org.tugtest.text.Series;
  * The cut list of each loom: reel by reel, the longest first, so that ends of a reel still serve.
  */
 public final class CutList implements DocumentMaker {
+  private static final String TITLE = "Cut list";
   private static final int NAMED = 12;
   private static final List<Column> WIRES =
       List.of(
@@ -71,6 +72,11 @@ public final class CutList implements DocumentMaker {
           Column.number("without_length", "Without length", ""));
 
   @Override
+  public String title() {
+    return TITLE;
+  }
+
+  @Override
   public List<Document> of(HarnessReport harness) {
     Facts facts = harness.facts();
     List<Document> sheets = new ArrayList<>();
@@ -110,7 +116,7 @@ public final class CutList implements DocumentMaker {
       }
       List<String> donors = plan.donors().stream().map(Wire::id).toList();
       Sheet.Builder sheet =
-          Sheet.titled(scope, "cut-list", "Cut list")
+          Sheet.titled(scope, "cut-list", TITLE)
               .purpose("What is cut from which reel: part by part, the longest first.")
               .note(CutLength.TOLERANCE)
               .note(

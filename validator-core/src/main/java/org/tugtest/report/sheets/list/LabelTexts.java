@@ -20,6 +20,8 @@ import org.tugtest.write.SheetCell;
 
 /** The texts of all labels of each loom, in the order in which they are used, for a printer. */
 public final class LabelTexts implements DocumentMaker {
+  private static final String TITLE = "Label texts";
+
   /** Shorter wires carry no mark, up to the next figure one in the middle. */
   private static final double NO_MARK_MM = 76;
 
@@ -32,6 +34,11 @@ public final class LabelTexts implements DocumentMaker {
           Column.text("where", "Where"),
           Column.number("outer_mm", "Goes over", "mm"),
           Column.text("evidence", "Evidence").inCsv());
+
+  @Override
+  public String title() {
+    return TITLE;
+  }
 
   @Override
   public List<Document> of(HarnessReport harness) {
@@ -49,7 +56,7 @@ public final class LabelTexts implements DocumentMaker {
 
   private static Sheet sheet(Scope scope, List<List<Cell>> rows, int unmarked) {
     long guarded = rows.stream().filter(row -> LabelTexts.guarded(row.get(0).value())).count();
-    return Sheet.titled(scope, "labels", "Label texts")
+    return Sheet.titled(scope, "labels", TITLE)
         .purpose("What the label printer prints, in the order in which the labels are used.")
         .note(
             "Both ends of a wire carry its label; none goes on a wire under 76 mm, and one in the"

@@ -20,6 +20,8 @@ import org.tugtest.report.sheets.Table;
 
 /** Every connector of each loom from both sides, with what sits in each cavity. */
 public final class Pinouts implements DocumentMaker {
+  private static final String TITLE = "Pinouts";
+
   /** How the drawing of a face says that it does not fit an upright page. */
   private static final String BROADEST = " broadest\"";
 
@@ -37,6 +39,11 @@ public final class Pinouts implements DocumentMaker {
           Column.text("evidence", "Evidence").inCsv());
 
   @Override
+  public String title() {
+    return TITLE;
+  }
+
+  @Override
   public List<Document> of(HarnessReport harness) {
     Facts facts = harness.facts();
     Map<String, String> faces = FaceDrawings.of(facts);
@@ -46,7 +53,7 @@ public final class Pinouts implements DocumentMaker {
       if (!ids.isEmpty()) {
         Maker maker = new Maker(facts);
         Sheet.Builder sheet =
-            Sheet.titled(scope, "pinouts", "Pinouts")
+            Sheet.titled(scope, "pinouts", TITLE)
                 .purpose("Every connector from both sides, and what sits in each cavity.")
                 .note(
                     "Wire side: you look at the back, where the wires go in. Mating side: you look"

@@ -28,6 +28,8 @@ import org.tugtest.text.NaturalOrder;
 
 /** What has to be bought for all looms that are not there yet, with waste and spares. */
 public final class ShoppingList implements DocumentMaker {
+  private static final String TITLE = "Shopping list";
+
   /** What a piece of wire is cut longer than planned, to be trimmed at the fit, in metres. */
   private static final double TRIM_M = 0.1;
 
@@ -61,6 +63,11 @@ public final class ShoppingList implements DocumentMaker {
           Column.number("buy", "To buy", ""));
 
   @Override
+  public String title() {
+    return TITLE;
+  }
+
+  @Override
   public List<Document> of(HarnessReport harness) {
     Facts facts = harness.facts();
     CutPlan plan = CutPlan.of(facts, Scope.WHOLE);
@@ -80,7 +87,7 @@ public final class ShoppingList implements DocumentMaker {
             .map(Loom::id)
             .toList();
     return List.of(
-        Sheet.titled(Scope.WHOLE, "shopping", "Shopping list")
+        Sheet.titled(Scope.WHOLE, "shopping", TITLE)
             .purpose("What the looms are made of, with waste and spares; no prices.")
             .note(
                 "Wire: 100 mm more for each piece, to be trimmed at the fit (a published motorsport"

@@ -28,6 +28,7 @@ import org.tugtest.text.Quoted;
 
 /** The splices of each loom along its segments, with what comes from which side. */
 public final class SpliceList implements DocumentMaker {
+  private static final String TITLE = "Splice list";
   private static final String NOWHERE = "nothing says where it stands";
   private static final List<Column> COLUMNS =
       List.of(
@@ -56,6 +57,11 @@ public final class SpliceList implements DocumentMaker {
   }
 
   @Override
+  public String title() {
+    return TITLE;
+  }
+
+  @Override
   public List<Document> of(HarnessReport harness) {
     Facts facts = harness.facts();
     List<Document> sheets = new ArrayList<>();
@@ -66,7 +72,7 @@ public final class SpliceList implements DocumentMaker {
         List<List<Cell>> rows =
             ids.stream().map(maker::at).sorted(At.ORDER).map(maker::row).toList();
         sheets.add(
-            Sheet.titled(scope, "splices", "Splice list")
+            Sheet.titled(scope, "splices", TITLE)
                 .purpose("Each splice in the order along its segment, and what comes from where.")
                 .note(
                     "Slide the covering of a splice onto one of its wires before you crimp."

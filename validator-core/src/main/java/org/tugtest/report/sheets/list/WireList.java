@@ -18,6 +18,7 @@ import org.tugtest.text.Quoted;
 
 /** The wire list of each loom: every wire with both ends, its length and what sits on it. */
 public final class WireList implements DocumentMaker {
+  private static final String TITLE = "Wire list";
   private static final List<Column> COLUMNS =
       List.of(
           Column.text("wire", "Wire"),
@@ -54,6 +55,11 @@ public final class WireList implements DocumentMaker {
           Column.text("reason", "Reason").inCsv());
 
   @Override
+  public String title() {
+    return TITLE;
+  }
+
+  @Override
   public List<Document> of(HarnessReport harness) {
     Facts facts = harness.facts();
     Rows rows = new Rows(facts);
@@ -62,7 +68,7 @@ public final class WireList implements DocumentMaker {
       List<Wire> wires = LoomParts.wires(facts.harness(), scope);
       if (!wires.isEmpty()) {
         sheets.add(
-            Sheet.titled(scope, "wire-list", "Wire list")
+            Sheet.titled(scope, "wire-list", TITLE)
                 .purpose("Every wire with both ends, its length and what sits on it.")
                 .note(
                     "Cut is the length to cut to; it is routed where the files plan none. A wire"

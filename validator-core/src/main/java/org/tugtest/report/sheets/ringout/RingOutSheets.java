@@ -20,6 +20,13 @@ import org.tugtest.report.sheets.Words;
  * On a screen typed readings are answered on the spot; on paper there is room to write.
  */
 public final class RingOutSheets implements DocumentMaker {
+  private static final String TITLE = "Ring-out";
+
+  @Override
+  public String title() {
+    return TITLE;
+  }
+
   @Override
   public List<Document> of(HarnessReport harness) {
     Facts facts = harness.facts();
@@ -76,7 +83,7 @@ public final class RingOutSheets implements DocumentMaker {
             facts, RowMarkup.shown(rows), harness.root() + " " + scope.folder() + name, file));
     html.raw("</script>\n");
     Sheet.Builder sheet =
-        Sheet.titled(scope, name, plugged ? "Ring-out, plugged together" : "Ring-out")
+        Sheet.titled(scope, name, plugged ? "Ring-out, plugged together" : TITLE)
             .purpose(
                 plugged
                     ? "To prove the whole wiring in the vehicle: joined what must be, apart the"

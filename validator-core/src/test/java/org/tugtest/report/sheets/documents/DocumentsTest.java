@@ -94,4 +94,21 @@ class DocumentsTest {
         SampleCar.checked(Map.of("a.harness.json", "{\"format\": 1}"), "a.harness.json");
     assertThat(written(report).paths()).contains("index.html");
   }
+
+  @Test
+  void theIndexNamesWhatThereIsNoneOf() throws IOException {
+    Report splices =
+        SampleCar.checked(
+            Map.of(
+                "a.harness.json",
+                """
+                {"format": 1, "sketch": true, "wires": {"W1": {"from": "S1", "to": "S2"}}}
+                """),
+            "a.harness.json");
+    assertThat(written(splices).text("index.html"))
+        .contains(
+            "Not made, as there is nothing to stand on them: Covering and heat-shrink list; Crimp,"
+                + " strip and seal table; Pinouts; Cross-mate study.");
+    assertThat(written(SampleCar.whole()).text("index.html")).doesNotContain("Not made");
+  }
 }
