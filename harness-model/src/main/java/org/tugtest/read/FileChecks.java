@@ -13,6 +13,7 @@ import org.tugtest.model.DeviceType;
 import org.tugtest.model.Harness;
 import org.tugtest.model.Housing;
 import org.tugtest.model.Wire;
+import org.tugtest.model.WirePart;
 import org.tugtest.text.Place;
 import org.tugtest.text.Problem;
 import org.tugtest.text.Quoted;
@@ -95,6 +96,7 @@ final class FileChecks {
   }
 
   private void parts() {
+    said.parts().wires().forEach(this::outer);
     said.parts()
         .terminals()
         .forEach(
@@ -149,6 +151,28 @@ final class FileChecks {
                     part.innerMaxMm()));
   }
 
+  /** A wire is no thinner than its copper, a round of which is at least as thick as its area. */
+  private void outer(String id, WirePart part) {
+    Double area = part.areaMm2();
+    Double outer = part.outerMm();
+    if (area != null && outer != null && outer < 2 * Math.sqrt(area / Math.PI)) {
+      String thing = "parts/wires/" + id;
+      always.add(
+          wrong(
+              thing,
+              "outerMm of "
+                  + thing
+                  + " is "
+                  + Quoted.number(outer)
+                  + ", less than "
+                  + Quoted.number(area)
+                  + " mm2 of copper alone are thick.",
+              "Correct one of the two.",
+              index.at("parts", "wires", id, "outerMm"),
+              index.at("parts", "wires", id, "areaMm2")));
+    }
+  }
+
   private void range(
       String kind,
       String id,
@@ -184,7 +208,8 @@ final class FileChecks {
           wrong(
               thing,
               "connector " + connector.id() + " gives no housing.",
-              "Add \"housing\", or write \"sketch\": true in the root while housings are not known.",
+              "Add \"housing\", or write \"sketch\": true in the root while housings are not"
+                  + " known.",
               index.nameAt("connectors", connector.id())));
     }
   }

@@ -8,8 +8,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class FileChecksTest {
   private static final String NO_GAUGE =
-      "wire W1 gives none of part, areaMm2 and awg. Add one of them, or write \"sketch\": true in the"
-          + " root while sizes are not known.";
+      "wire W1 gives none of part, areaMm2 and awg. Add one of them, or write \"sketch\": true in"
+          + " the root while sizes are not known.";
 
   private static java.util.List<String> said(String rest) {
     return Said.problems("{\"format\": 1, " + rest + "}");
@@ -79,8 +79,8 @@ class FileChecksTest {
   void refusesALeastOverTheGreatest() {
     assertThat(said(seal(1.01)))
         .containsExactly(
-            "1:75 insulationMinMm of parts/seals/s is 1.01, more than its insulationMaxMm, 1. Correct"
-                + " one of the two.");
+            "1:75 insulationMinMm of parts/seals/s is 1.01, more than its insulationMaxMm, 1."
+                + " Correct one of the two.");
     assertThat(
             said(
                 "\"parts\": {\"terminals\": {\"t\": {\"family\": \"f\", \"side\": \"pin\","
@@ -104,15 +104,16 @@ class FileChecksTest {
             """
             {"format": 1, "sketch": true,
             "wires": {"W1": {"label": "a", "cutMm": 1, "label": [{}]},
-            "W1": {"label": "b"}, "W2": {"cutMm": -1}}}""");
+            "W1": {"label": "b"}, "W2": {"cutMm": -1}}}\
+            """);
     assertThat(Said.problems(read))
         .containsExactly(
-            "2:44 \"label\" is given twice in wires/W1, both in line 2; only the first is used. Delete"
-                + " or rename one of the two.",
-            "3:1 \"W1\" is given twice in wires of this file, in line 2 and in line 3; only the first"
-                + " is used. Delete or rename one of the two.",
-            "3:39 cutMm of wires/W2 is -1 mm; it must be at least 0 mm. Correct the figure. A length"
-                + " in millimetres.");
+            "2:44 \"label\" is given twice in wires/W1, both in line 2; only the first is used."
+                + " Delete or rename one of the two.",
+            "3:1 \"W1\" is given twice in wires of this file, in line 2 and in line 3; only the"
+                + " first is used. Delete or rename one of the two.",
+            "3:39 cutMm of wires/W2 is -1 mm; it must be at least 0 mm. Correct the figure. A"
+                + " length in millimetres.");
     assertThat(read.harness().wires().get("W1").label()).isEqualTo("a");
     assertThat(read.harness().wires()).containsOnlyKeys("W1", "W2");
     assertThat(read.problems().get(0).subject()).isEqualTo("wires/W1");
@@ -153,5 +154,20 @@ class FileChecksTest {
       wires.append(i == 0 ? "" : ", ").append("\"W").append(i).append("\": ").append(value);
     }
     return wires.toString();
+  }
+
+  @Test
+  void aWireIsNoThinnerThanItsCopper() {
+    String part =
+        "{\"format\": 1, \"parts\": {\"wires\": {\"w\": {\"areaMm2\": 2.5, \"maxC\": 105,"
+            + " \"outerMm\": %s}}}}";
+    // a round of 2.5 mm2 is 1.7841 mm thick
+    assertThat(Said.read(part.formatted("1.79")).problems()).isEmpty();
+    assertThat(Said.problems(Said.read(part.formatted("1.78"))))
+        .singleElement()
+        .asString()
+        .endsWith(
+            "outerMm of parts/wires/w is 1.78, less than 2.5 mm2 of copper alone are thick. Correct"
+                + " one of the two.");
   }
 }

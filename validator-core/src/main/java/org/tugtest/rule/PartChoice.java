@@ -34,6 +34,8 @@ import org.tugtest.table.Cited;
 public final class PartChoice {
   private static final double PER_METRE = 1000;
 
+  private static final String TERMINAL = "terminal";
+
   /** Half a gram is no gram. */
   private static final double SOME_GRAMS = 0.5;
 
@@ -136,11 +138,32 @@ public final class PartChoice {
         }
         String what = misfit(at, end, ends);
         if (!what.isEmpty()) {
-          misfits.add("another " + what + " at " + at.text());
+          boolean lacks = what.equals(TERMINAL) && noneTakes(at, ends);
+          misfits.add(
+              lacks
+                  ? "a terminal at " + at.text() + " that none of the parts is"
+                  : "another " + what + " at " + at.text());
         }
       }
     }
     return String.join(" and ", misfits);
+  }
+
+  /** Whether the parts have terminals for a cavity, and none of them takes these wires. */
+  private boolean noneTakes(Point at, List<WireEnd> ends) {
+    Housing housing =
+        at.kind() == Point.Kind.CAVITY
+            ? facts.wiring().mating().housingOf(at.owner()).orElse(null)
+            : null;
+    if (housing == null || housing.familyOf(at.name()) == null) {
+      return false;
+    }
+    List<Terminal> fitting =
+        facts.harness().parts().terminals().values().stream()
+            .filter(terminal -> terminal.family() != null)
+            .filter(terminal -> Fitting.fitsCavity(terminal, housing, at.name()))
+            .toList();
+    return !fitting.isEmpty() && fitting.stream().noneMatch(terminal -> takes(terminal, ends));
   }
 
   private String misfit(Point at, WireEnd end, List<WireEnd> ends) {
@@ -158,7 +181,7 @@ public final class PartChoice {
     if (at.kind() == Point.Kind.PIN) {
       Terminal terminal =
           end.terminal() == null ? null : facts.harness().parts().terminals().get(end.terminal());
-      return terminal == null || takes(terminal, ends) ? "" : "terminal";
+      return terminal == null || takes(terminal, ends) ? "" : TERMINAL;
     }
     Housing housing = facts.wiring().mating().housingOf(at.owner()).orElse(null);
     List<Terminal> terminals =
@@ -170,7 +193,7 @@ public final class PartChoice {
                     (housing == null || Fitting.fitsCavity(terminal, housing, at.name()))
                         && takes(terminal, ends));
     if (!terminals.isEmpty() && !held) {
-      return "terminal";
+      return TERMINAL;
     }
     List<Seal> seals =
         named(facts.fitting().seal(at), id -> facts.harness().parts().seals().get(id));

@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Level;
 import org.tugtest.finding.Subject;
+import org.tugtest.model.Connector;
 import org.tugtest.route.ShortWays;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
@@ -35,7 +36,8 @@ public final class CircuitDoublesBack implements Rule {
               Wires that follow each other through plugged contacts and splices of two ends, from a
               pin or branch to the next: their length along the layout against the shortest way
               between their ends, on the segments of their looms. It fires over 150 % and 500 mm
-              more. And a branch to a load that runs back 500 mm or more along the way its feed or
+              more; and whatever the share, where 500 mm of it are out and back within one loom. And
+              a branch to a load that runs back 500 mm or more along the way its feed or
               return came. A pair of connectors through which only such circuits go exists for the
               detour alone: one finding for the pair, with all of them. A warning where that is so,
               unless a plug closes the loop in itself, or from 1500 mm on. Chains with a wire that
@@ -120,7 +122,8 @@ public final class CircuitDoublesBack implements Rule {
       if (direct == null) {
         ledger.notJudged(chain.subject(), "no direct way joins its ends");
       } else if (!chain.from().equals(chain.to())
-          && tooLong(run.mm(), direct.mm(), settings, chain.subject())) {
+          && (tooLong(run.mm(), direct.mm(), settings, chain.subject())
+              || outAndBack(facts, run, direct.mm(), settings))) {
         detours.add(measure.of(run, direct));
       } else {
         fine.add(chain.wires().get(0));
@@ -142,6 +145,26 @@ public final class CircuitDoublesBack implements Rule {
     return extra > 0
         && extra >= settings.number(LEAST, subject)
         && mm > settings.number(PERCENT, subject) / HUNDRED * directMm;
+  }
+
+  /**
+   * Whether it runs out and back within one loom, however long it is otherwise. Where it changes
+   * over to another loom it has to go to the plug.
+   */
+  private static boolean outAndBack(
+      Facts facts, Chain.Run run, double directMm, Settings settings) {
+    double least = settings.number(LEAST, run.chain().subject());
+    double back = 2 * Doubled.of(run.pieces()).mm();
+    return back > 0
+        && back >= least
+        && run.mm() - directMm >= least
+        && run.chain().joints().stream()
+            .allMatch(joint -> loom(facts, joint.one()).equals(loom(facts, joint.two())));
+  }
+
+  private static String loom(Facts facts, String connector) {
+    Connector found = facts.harness().connectors().get(connector);
+    return found == null || found.loom() == null ? "" : found.loom();
   }
 
   /** Branches that run back too far, by the splice they run back from. */

@@ -96,7 +96,9 @@ public final class CoveringLoose implements Rule {
       CoverLayers.Layer layer = sheath.layers().layers().get(0);
       Covering part = layer.part();
       Subject subject = sheath.subject();
-      if (sheath.count() == 0) {
+      if (sheath.misread()) {
+        ledger.notJudged(subject, Unjudged.MISREAD);
+      } else if (sheath.count() == 0) {
         ledger.notJudged(subject, Unjudged.EMPTY);
       } else if (part == null) {
         ledger.notJudged(subject, Unjudged.NO_PART);

@@ -98,8 +98,11 @@ public final class CoveringOverfilled implements Rule {
     for (Sheath sheath : Sheath.all(facts)) {
       Subject subject = sheath.subject();
       double percent = settings.number(PERCENT, subject);
-      Finding.Draft bad = finding(facts, sheath, percent);
-      if (bad != null) {
+      boolean misread = sheath.misread();
+      Finding.Draft bad = misread ? null : finding(facts, sheath, percent);
+      if (misread) {
+        ledger.notJudged(subject, Unjudged.MISREAD);
+      } else if (bad != null) {
         ledger.finding(bad);
       } else if (sheath.count() == 0) {
         ledger.notJudged(subject, Unjudged.EMPTY);

@@ -3,10 +3,12 @@ package org.tugtest.rule.body;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Basis;
 import org.tugtest.finding.Subject;
 import org.tugtest.model.Connector;
+import org.tugtest.model.Covering;
 import org.tugtest.model.Layout;
 import org.tugtest.network.Point;
 import org.tugtest.network.WireEnd;
@@ -136,6 +138,17 @@ record Sheath(
     return circles == wires
         ? wires + " " + what
         : wires + " " + what + " (cables counted as one: " + circles + ")";
+  }
+
+  /** Whether the range of a covering of it is written upside down, which has its own finding. */
+  boolean misread() {
+    return layers.layers().stream().map(CoverLayers.Layer::part).anyMatch(Sheath::upsideDown);
+  }
+
+  private static boolean upsideDown(@Nullable Covering part) {
+    Double least = part == null ? null : part.innerMinMm();
+    Double most = part == null ? null : part.innerMaxMm();
+    return least != null && most != null && least > most;
   }
 
   /** Whether a covering of it is not defined. */

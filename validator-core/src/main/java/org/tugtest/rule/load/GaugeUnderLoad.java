@@ -15,6 +15,7 @@ import org.tugtest.rule.Example;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.LastingAmps;
 import org.tugtest.rule.Ledger;
+import org.tugtest.rule.OverClassByAir;
 import org.tugtest.rule.PartChoice;
 import org.tugtest.rule.Rule;
 import org.tugtest.rule.RuleInfo;
@@ -90,6 +91,8 @@ public final class GaugeUnderLoad implements Rule {
           ledger.notJudged(edge.subject(), "its size is not known");
         } else if (flow.isEmpty()) {
           ledger.notJudged(edge.subject(), LastingAmps.NO_STATE);
+        } else if (OverClassByAir.of(facts, wire.wire(), stands.get())) {
+          ledger.notJudged(edge.subject(), OverClassByAir.WHY);
         } else {
           judge(facts, wire, stands.get(), flow.get(), ledger);
         }

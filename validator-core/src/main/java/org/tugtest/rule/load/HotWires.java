@@ -10,6 +10,7 @@ import org.tugtest.heat.LoomWarmth;
 import org.tugtest.heat.Section;
 import org.tugtest.network.Edge;
 import org.tugtest.operate.OperatingPoint;
+import org.tugtest.rule.OverClassByAir;
 
 /** How hot wires get in the lasting states of a harness, and which of it is known. */
 final class HotWires {
@@ -82,7 +83,7 @@ final class HotWires {
     }
     Hot worst = worst(wire).orElse(null);
     boolean byAir = worst != null && worst.section().ambientC().value() > worst.classC();
-    return byAir ? "the air by itself is over its class, as material-too-cool says" : "";
+    return byAir ? OverClassByAir.WHY : "";
   }
 
   /** Why a wire that seems cool enough may not be so; empty when it is. */

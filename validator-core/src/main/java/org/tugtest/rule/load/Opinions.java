@@ -157,7 +157,9 @@ final class Opinions {
     List<Differing> all = new ArrayList<>();
     bySection.forEach(
         (section, both) -> {
-          if (!found.contains(section) && both.apart() > kelvin) {
+          if (!found.contains(section)
+              && both.apart() > kelvin
+              && !closedOverClass(section, both)) {
             Differing differing = differing(section, both);
             if (overClass(section, both) == over) {
               all.add(differing);
@@ -165,6 +167,20 @@ final class Opinions {
           }
         });
     return all;
+  }
+
+  /** Whether the closed form, which judges, finds a wire too hot there: that is told already. */
+  private static boolean closedOverClass(int section, Both both) {
+    List<Section.Conductor> wires = both.warmth().sections().all().get(section).conductors();
+    if (!both.closed().steady()) {
+      return true;
+    }
+    for (int i = 0; i < wires.size(); i++) {
+      if (both.closed().celsius().get(i) > wires.get(i).form().maxC()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean overClass(int section, Both both) {

@@ -13,6 +13,7 @@ import org.tugtest.finding.Basis;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;
 import org.tugtest.finding.Measured;
+import org.tugtest.heat.Ampacity;
 import org.tugtest.heat.Cooling;
 import org.tugtest.heat.Warming;
 import org.tugtest.heat.WireForm;
@@ -24,6 +25,7 @@ import org.tugtest.protect.Exposure;
 import org.tugtest.protect.Faults;
 import org.tugtest.protect.ShortCircuit;
 import org.tugtest.rule.Ledger;
+import org.tugtest.rule.OverClassByAir;
 import org.tugtest.rule.Settings;
 import org.tugtest.table.Cited;
 import org.tugtest.table.FuseBand;
@@ -129,6 +131,11 @@ final class Burning {
     Optional<Cooling> cooling = facts.ampacity().cooling(wire);
     if (form.isEmpty() || area.isEmpty() || cooling.isEmpty()) {
       ledger.notJudged(edge.subject(), "its size is not known");
+      return;
+    }
+    Optional<Ampacity> stands = facts.ampacity().of(wire);
+    if (stands.isPresent() && OverClassByAir.of(facts, wire, stands.get())) {
+      ledger.notJudged(edge.subject(), OverClassByAir.WHY);
       return;
     }
     double over = settings.number(WireBurnsBeforeFuse.KELVIN, edge.subject());

@@ -17,6 +17,7 @@ import org.tugtest.protect.Exposure;
 import org.tugtest.protect.Protection;
 import org.tugtest.rule.LastingAmps;
 import org.tugtest.rule.Ledger;
+import org.tugtest.rule.OverClassByAir;
 import org.tugtest.rule.ReturnFault;
 import org.tugtest.text.Series;
 
@@ -71,6 +72,8 @@ final class Gauge {
     WireForm form = facts.ampacity().forms().of(wire).orElse(null);
     if (ampacity == null || form == null) {
       ledger.notJudged(exposure.wire().subject(), NO_SIZE);
+    } else if (OverClassByAir.of(facts, wire, ampacity)) {
+      ledger.notJudged(exposure.wire().subject(), OverClassByAir.WHY);
     } else if (exposure.leastA() > ampacity.amps()) {
       double most = exposure.mostA();
       Stress here = stress.apply(Double.isFinite(most) ? most : exposure.leastA());

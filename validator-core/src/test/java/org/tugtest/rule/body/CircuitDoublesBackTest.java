@@ -206,4 +206,62 @@ class CircuitDoublesBackTest {
     assertThat(judged.messages()).isEmpty();
     assertThat(judged.coverage().judged()).isEqualTo(2);
   }
+
+  private static final String LONG =
+      """
+      {"format": 1, "uses": ["one.json", "two.json"],
+       "parts": {"housings": {"p": {"side": "pin", "rows": [["1", "2"]]},
+                              "s": {"side": "socket", "rows": [["2", "1"]]}}},
+       "layout": {"nodes": {"a": {}, "m": {}, "b": {}, "c": {}}, "segments": {
+         "s1": {"from": "a", "to": "m", "lengthMm": 2000},
+         "s2": {"from": "m", "to": "b", "lengthMm": 2000},
+         "s3": {"from": "m", "to": "c", "lengthMm": %s}}},
+       "devices": {"A": {"at": "a", "pins": {"1": {}}}, "B": {"at": "b", "pins": {"1": {}}}}}
+      """;
+
+  /** A long circuit that leaves its way by a stub: to a plug that loops it back, or through one. */
+  private static Judged stub(double mm, String one, String two) {
+    return Judged.of(
+        new CircuitDoublesBack(),
+        java.util.Map.of(
+            Judged.ROOT,
+            LONG.formatted(mm),
+            "one.json",
+            "{\"format\": 1, \"loom\": {\"id\": \"one\"}, " + one + "}",
+            "two.json",
+            "{\"format\": 1, \"loom\": {\"id\": \"two\"}" + two + "}"));
+  }
+
+  @Test
+  void outAndBackWithinOneLoomIsFoundHoweverLongTheRestIs() {
+    String loop =
+        """
+        "connectors": {"X": {"housing": "s", "at": "c", "mates": "Y"}, "Y": {"housing": "p"}},
+        "wires": {"W1": {"from": "A:1", "to": "X:1", "areaMm2": 1},
+                  "W2": {"from": "Y:1", "to": "Y:2", "areaMm2": 1},
+                  "W3": {"from": "X:2", "to": "B:1", "areaMm2": 1}}
+        """;
+    assertThat(stub(249, loop, "").messages()).isEmpty();
+    assertThat(stub(250, loop, "").messages())
+        .singleElement()
+        .asString()
+        .startsWith("X and Y only loop a circuit back: 0.5 m of wire");
+  }
+
+  @Test
+  void whereAnotherLoomBeginsThePlugHasToBeGoneTo() {
+    String one =
+        """
+        "connectors": {"X": {"housing": "s", "at": "c", "mates": "Y"}},
+        "wires": {"W1": {"from": "A:1", "to": "X:1", "areaMm2": 1}}
+        """;
+    String two =
+        """
+        , "connectors": {"Y": {"housing": "p"}},
+        "wires": {"W2": {"from": "Y:1", "to": "B:1", "areaMm2": 1}}
+        """;
+    Judged judged = stub(600, one, two);
+    assertThat(judged.messages()).isEmpty();
+    assertThat(judged.coverage().judged()).isEqualTo(1);
+  }
 }

@@ -133,4 +133,20 @@ class CoveringOverfilledTest {
                 .messages())
         .isEmpty();
   }
+
+  @Test
+  void aCoveringThatIsWrittenWronglyHasItsFindingAlready() {
+    String json =
+        Loom.of("\"coverings\": [\"c8\"]")
+            .json()
+            .replace(
+                "\"innerMinMm\": 4, \"innerMaxMm\": 8", "\"innerMinMm\": 8, \"innerMaxMm\": 2");
+    for (org.tugtest.rule.Rule rule :
+        java.util.List.of(new CoveringOverfilled(), new CoveringLoose())) {
+      Judged judged = Judged.of(rule, json);
+      assertThat(judged.messages()).isEmpty();
+      assertThat(judged.coverage().missing().keySet())
+          .containsExactly("a field of it is not written rightly");
+    }
+  }
 }

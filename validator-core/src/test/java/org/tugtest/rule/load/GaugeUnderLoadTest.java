@@ -110,6 +110,48 @@ class GaugeUnderLoadTest {
     assertThat(remedy("1.5"))
         .as("the terminal is too small for it")
         .isEqualTo(
-            "make W1 of w2, which stands 18.0 A there, 22 g more, with another terminal at X1:1");
+            "make W1 of w2, which stands 18.0 A there, 22 g more, with a terminal at X1:1 that none"
+                + " of the parts is");
+  }
+
+  /**
+   * A wire of class 85 in air of 86 degrees stands nothing: material-too-cool says so, and alone.
+   */
+  @Test
+  void inAirOverItsClassNoGaugePutsItRight() {
+    String json =
+        """
+        {"format": 1, "sketch": true,
+         "parts": {"wires": {"w": {"areaMm2": 2.5, "maxC": 85}},
+                   "fuses": {"f10": {"ratingA": 10, "style": "blade-regular"}}},
+         "zones": {"engine": {"ambientC": %s}},
+         "layout": {"segments": {"s1": {"from": "a", "to": "b", "lengthMm": 900, "zone": "engine"}}},
+         "devices": {
+           "BAT": {"at": "a", "elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+           "FB": {"at": "a", "elements": {"f": {"kind": "fuse", "a": "in", "b": "1"}}},
+           "FAN": {"at": "b", "elements": {"motor": {"kind": "load", "a": "1", "b": "2", "amps": 6}}}},
+         "fitted": {"FB.f": "f10"},
+         "wires": {"W0": {"from": "BAT:+", "to": "FB:in", "areaMm2": 6},
+                   "W1": {"from": "FB:1", "to": "FAN:1", "part": "w"},
+                   "W2": {"from": "FAN:2", "to": "BAT:-", "part": "w"}}}
+        """;
+    String why = "the air by itself is over its class, as material-too-cool says";
+    for (org.tugtest.rule.Rule rule :
+        java.util.List.of(
+            new GaugeUnderLoad(),
+            new org.tugtest.rule.protection.GaugeUnderFuse(),
+            new org.tugtest.rule.protection.ReturnUnderFuse(),
+            new org.tugtest.rule.protection.WireBurnsBeforeFuse())) {
+      Judged over = Judged.of(rule, json.formatted("86"));
+      assertThat(over.subjects()).as(rule.info().id()).doesNotContain("wires/W1", "wires/W2");
+      assertThat(over.coverage().missing().keySet()).as(rule.info().id()).contains(why);
+      Judged at = Judged.of(rule, json.formatted("85"));
+      assertThat(at.coverage().missing().keySet()).as(rule.info().id()).doesNotContain(why);
+    }
+    assertThat(Judged.of(new GaugeUnderLoad(), json.formatted("85")).subjects())
+        .containsExactly("wires/W1", "wires/W2");
+    assertThat(
+            Judged.of(new org.tugtest.rule.body.MaterialTooCool(), json.formatted("86")).subjects())
+        .containsExactly("wires/W1");
   }
 }

@@ -197,4 +197,37 @@ class WireOverheatsTest {
     String wide = ", \"limits\": {\"wire-overheats\": {\"kelvin\": 100}}";
     assertThat(judged(car(lower, "", wide, loads)).findings()).isEmpty();
   }
+
+  /**
+   * The same wires are too hot by the closed form in two segments: told once, where it is worse.
+   */
+  @Test
+  void theSecondModelSaysNothingOfWhatIsFoundAlready() {
+    Object[] loads = new Object[2 + 2 * 9];
+    loads[0] = "42";
+    loads[1] = "thick";
+    for (int i = 2; i < loads.length; i += 2) {
+      loads[i] = "0";
+      loads[i + 1] = "thin";
+    }
+    String high = part("thick", 4, 150) + ", " + part("thin", 0.35, 150);
+    double closed = celsius(car(high, "", "", loads), "F1");
+    String low = part("thick", 4, Math.floor(closed) - 2) + ", " + part("thin", 0.35, 150);
+    String two =
+        car(low, "", "", loads)
+            .replace("\"b\": {}},", "\"m\": {}, \"b\": {}},")
+            .replace(
+                "\"s\": {\"from\": \"a\", \"to\": \"b\", \"lengthMm\": 1000}",
+                "\"s\": {\"from\": \"a\", \"to\": \"m\", \"lengthMm\": 500}, \"t\": {\"from\":"
+                    + " \"m\", \"to\": \"b\", \"lengthMm\": 500, \"zone\": \"warm\"}")
+            .replace("\"layout\"", "\"zones\": {\"warm\": {\"ambientC\": 22}}, \"layout\"");
+    List<Finding> found = judged(two).findings();
+    assertThat(found)
+        .singleElement()
+        .satisfies(
+            one -> {
+              assertThat(one.message()).contains("in segment t");
+              assertThat(one.kind()).isNotEqualTo("second-opinion");
+            });
+  }
 }
