@@ -82,6 +82,7 @@ import org.tugtest.rule.protection.DiodeAcrossSupply;
 import org.tugtest.rule.protection.FuseBreakingCapacityLow;
 import org.tugtest.rule.protection.FuseDoesNotClear;
 import org.tugtest.rule.protection.FuseFarFromSource;
+import org.tugtest.rule.protection.FuseInReturn;
 import org.tugtest.rule.protection.FuseMissingUpstream;
 import org.tugtest.rule.protection.FuseNotSelective;
 import org.tugtest.rule.protection.FuseVoltageLow;
@@ -175,6 +176,7 @@ public final class RuleCatalog {
             new FuseNotSelective(),
             new WireBurnsBeforeFuse(),
             new FuseVoltageLow(),
+            new FuseInReturn(),
             new TripMayFailClosed(),
             new IsolatorBypassed(),
             new IsolatorInReturn(),

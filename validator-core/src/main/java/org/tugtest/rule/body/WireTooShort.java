@@ -24,8 +24,8 @@ public final class WireTooShort implements Rule {
               A wire whose "builtMm", or else "cutMm", is less than its route: the segments it
               runs along, the lay of its twist, and breakout, spare and strip at its ends. The
               sentence says whether it does not reach at all, or reaches but lacks some of its
-              spare. A wire without a route is not judged, nor one that is laid in place and not yet
-              measured.
+              spare. A wire without a route is not judged, unless it is shorter than what is
+              stripped of its ends, nor one that is laid in place and not yet measured.
               """)
           .why(
               """
@@ -68,7 +68,10 @@ public final class WireTooShort implements Rule {
   public void judge(Facts facts, Settings settings, Ledger ledger) {
     for (GivenLength given : GivenLength.all(facts)) {
       Route route = given.route();
-      if (route == null) {
+      double stripped = 2 * facts.harness().defaults().stripMm();
+      if (route == null && given.mm() < stripped) {
+        ledger.finding(stub(given, stripped));
+      } else if (route == null) {
         ledger.notJudged(given.subject(), given.whyNoRoute());
       } else if (given.mm() >= route.routedMm() - GivenLength.SAME) {
         ledger.fine();
@@ -76,6 +79,21 @@ public final class WireTooShort implements Rule {
         ledger.finding(finding(given, route));
       }
     }
+  }
+
+  /** A wire that is shorter than what is stripped of it: most often metres for millimetres. */
+  private static Finding.Draft stub(GivenLength given, double stripped) {
+    Measured measured = Measured.under(given.mm(), stripped, "mm");
+    return Finding.on(given.subject())
+        .message(
+            "wire "
+                + given.subject().id()
+                + given.verb()
+                + Millimetres.actual(measured)
+                + ", but its two ends alone are stripped over "
+                + Millimetres.limit(measured))
+        .remedy("lengths are in millimetres: write 3 m as 3000")
+        .measured(measured);
   }
 
   private static Finding.Draft finding(GivenLength given, Route route) {

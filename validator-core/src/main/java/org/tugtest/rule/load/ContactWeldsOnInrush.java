@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Basis;
 import org.tugtest.finding.Finding;
@@ -26,6 +27,13 @@ import org.tugtest.text.Series;
 /** A contact closes onto more inrush than it can make without welding. */
 public final class ContactWeldsOnInrush implements Rule {
   private static final String TIMES = "times";
+
+  /** What is charged within this, in seconds, is over before a contact bounces; common practice. */
+  private static final double LEAST_S = 1e-4;
+
+  /** Of a source that gives none. */
+  private static final double USUAL_OHMS = 0.01;
+
   private static final RuleInfo INFO =
       RuleInfo.of("contact-welds-on-inrush", Heading.LOAD, Level.WARNING)
           .summary("a contact closes onto more inrush than it can make")
@@ -33,7 +41,10 @@ public final class ContactWeldsOnInrush implements Rule {
           .looksFor(
               """
               For each contact the sum of inrushA of the loads whose current passes it in one state,
-              as if all started when it closes, against three times its ratingA.
+              as if all started when it closes, against three times its ratingA. A load with
+              capacitanceUf draws what its volts drive through the resistance of its way and its
+              source, less what it is charged to already in a state in which the contact is open,
+              as by a resistor of a pre-charge relay; charging within 0.1 ms does not count.
               """)
           .why(
               """
@@ -43,7 +54,7 @@ public final class ContactWeldsOnInrush implements Rule {
           .remedy(
               """
               Take a contact made for the inrush, split the loads over two, or start them one after
-              the other.
+              the other. Charge a large capacitor through a resistor first.
               """)
           .basis(
               "Three times the rating is common practice where the maker gives no making current.")
@@ -84,10 +95,9 @@ public final class ContactWeldsOnInrush implements Rule {
     for (OperatingPoint state : facts.operating().all()) {
       Map<Edge.OfElement, Start> here = new LinkedHashMap<>();
       for (Edge.OfElement load : Users.loads(facts)) {
-        if (load.element() instanceof Element.Load its && its.inrushA() != null) {
-          double inrush = its.inrushA();
-          Feed.of(facts, state, load)
-              .ifPresent(feed -> add(here, state, load.text(), inrush, feed));
+        if (load.element() instanceof Element.Load its
+            && (its.inrushA() != null || its.capacitanceUf() != null)) {
+          Feed.of(facts, state, load).ifPresent(feed -> add(facts, here, state, its, feed));
         }
       }
       here.forEach(
@@ -98,21 +108,56 @@ public final class ContactWeldsOnInrush implements Rule {
   }
 
   private static void add(
+      Facts facts,
       Map<Edge.OfElement, Start> here,
       OperatingPoint state,
-      String load,
-      double inrush,
+      Element.Load its,
       Feed feed) {
+    double given = its.inrushA() == null ? 0 : its.inrushA();
     for (List<Way.Step> steps : List.of(feed.supply().steps(), feed.back().steps())) {
       for (Way.Step step : steps) {
         if (step.edge() instanceof Edge.OfElement inside
             && inside.element() instanceof Element.Contact) {
+          double inrush = Math.max(given, charging(facts, inside, state, its, feed));
+          if (!(inrush > 0)) {
+            continue;
+          }
           here.computeIfAbsent(inside, key -> new Start(state, new TreeMap<>(NaturalOrder.NATURAL)))
               .inrush()
-              .put(load, inrush);
+              .put(feed.load().text(), inrush);
         }
       }
     }
+  }
+
+  /**
+   * The current that a contact closes onto when the capacitor of a load lacks volts: those between
+   * what it has in the state and the most it has in a state in which the contact is open, over the
+   * resistance of its way and its source. None when it is charged sooner than a contact bounces.
+   */
+  private static double charging(
+      Facts facts, Edge.OfElement contact, OperatingPoint state, Element.Load its, Feed feed) {
+    Double micro = its.capacitanceUf();
+    if (micro == null) {
+      return 0;
+    }
+    double before = 0;
+    for (OperatingPoint other : facts.operating().all()) {
+      boolean entered = state.from().map(other.state()::equals).orElse(!other.conducts(contact));
+      if (entered) {
+        before = Math.max(before, Math.abs(other.across(feed.load())));
+      }
+    }
+    double ohms = feed.wayOhms() + sourceOhms(feed.supply().source());
+    double seconds = micro * 1e-6 * ohms;
+    double lacking = feed.volts() - before;
+    return lacking > 0 && seconds >= LEAST_S ? lacking / ohms : 0;
+  }
+
+  private static double sourceOhms(Edge.@Nullable OfElement source) {
+    Double given =
+        source != null && source.element() instanceof Element.Source its ? its.ohms() : null;
+    return given == null ? USUAL_OHMS : given;
   }
 
   private static void judge(Settings settings, Edge.OfElement contact, Start start, Ledger ledger) {
@@ -142,7 +187,9 @@ public final class ContactWeldsOnInrush implements Rule {
                     + "; it can make "
                     + measured.limitShown()
                     + " A")
-            .remedy("take a contact made for it, split the loads, or start them one by one")
+            .remedy(
+                "take a contact made for it, split the loads, or start them one by one; charge a"
+                    + " capacitor through a resistor first")
             .measured(measured)
             .state(start.state().state())
             .basis(Basis.COMMON_PRACTICE));

@@ -104,6 +104,17 @@ public record Feed(
     return supply.basis(state).weaker(back.basis(state));
   }
 
+  /** The resistance of both ways together, that of the source left out, in ohms. */
+  public double wayOhms() {
+    double ohms = 0;
+    for (Way way : List.of(supply, back)) {
+      for (Way.Step step : way.steps()) {
+        ohms += step.amps() == 0 ? 0 : Math.abs(step.volts() / step.amps());
+      }
+    }
+    return ohms;
+  }
+
   /** Something on the way of which a part of the resistance is not known. */
   public Optional<Edge> unknown() {
     return supply.unknown(state).or(() -> back.unknown(state));

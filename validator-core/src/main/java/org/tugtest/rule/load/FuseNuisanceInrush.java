@@ -155,12 +155,7 @@ public final class FuseNuisanceInrush implements Rule {
   /** C · V² / 2R: what charging a capacitor through the resistance of its way lets through. */
   private static double charge(Element.Load its, Feed feed) {
     Double micro = its.capacitanceUf();
-    double ohms = 0;
-    for (List<Way.Step> steps : List.of(feed.supply().steps(), feed.back().steps())) {
-      for (Way.Step step : steps) {
-        ohms += step.amps() == 0 ? 0 : Math.abs(step.volts() / step.amps());
-      }
-    }
+    double ohms = feed.wayOhms();
     double volts = feed.volts() + Math.abs(feed.drop());
     return micro == null || !(ohms > 0) ? 0 : micro * 1e-6 * volts * volts / (2 * ohms);
   }

@@ -61,7 +61,7 @@ class WireTooShortTest {
     Judged judged =
         new Loom(
                 Loom.segment("s1", "a", "x", 1000, ""),
-                "\"W1\": {\"from\": \"A:1\", \"to\": \"B:1\", \"cutMm\": 5}",
+                "\"W1\": {\"from\": \"A:1\", \"to\": \"B:1\", \"cutMm\": 50}",
                 "")
             .judged(new WireTooShort());
     assertThat(judged.messages()).isEmpty();
@@ -82,5 +82,20 @@ class WireTooShortTest {
         .isEqualTo(
             "lay it anew, 1192 mm or up to the tolerance longer, or correct the route or what its"
                 + " ends need");
+  }
+
+  @Test
+  void aLengthInMetresIsFoundWithoutARoute() {
+    String text =
+        """
+        {"format": 1, "sketch": true,
+         "wires": {"W1": {"from": "A:1", "to": "B:1", "areaMm2": 1, "cutMm": %s}}}
+        """;
+    assertThat(Judged.of(new WireTooShort(), text.formatted("12")).findings()).isEmpty();
+    Judged judged = Judged.of(new WireTooShort(), text.formatted("2.8"));
+    assertThat(judged.messages())
+        .containsExactly(
+            "wire W1 is to be cut to 2.8 mm, but its two ends alone are stripped over 12 mm");
+    assertThat(judged.findings().get(0).remedy()).contains("3000");
   }
 }

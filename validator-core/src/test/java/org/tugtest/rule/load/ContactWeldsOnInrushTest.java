@@ -39,4 +39,38 @@ class ContactWeldsOnInrushTest {
   void withoutARatingItIsNotJudged() {
     assertThat(judged("", 20, 20).coverage().notJudged()).isEqualTo(1);
   }
+
+  /** A controller with a capacitor behind a contactor, and a pre-charge relay with a resistor. */
+  private static Judged precharged(double microfarad, double ratingA, String states) {
+    return Judged.of(
+        new ContactWeldsOnInrush(),
+        """
+        {"format": 1, "defaults": {"nominalV": 48, "crimpMilliohm": 0},
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 50, "ohms": 0.05}}},
+           "K": {"elements": {"main": {"kind": "contact", "a": "1", "b": "2", "ratingA": %s}}},
+           "PRE": {"elements": {"c": {"kind": "contact", "a": "1", "b": "2"},
+                                "r": {"kind": "load", "a": "2", "b": "3", "ohms": 100, "use": "free"}}},
+           "MC": {"elements": {"in": {"kind": "load", "a": "1", "b": "2", "ohms": 50, "use": "internal", "capacitanceUf": %s}}}},
+         "parts": {"wires": {"w": {"areaMm2": 95, "maxC": 125, "milliohmPerM": 0.000001}}},
+         "wires": {"W1": {"from": "BAT:+", "to": "K:1", "part": "w", "cutMm": 100},
+                   "W2": {"from": "K:2", "to": "MC:1", "part": "w", "cutMm": 100},
+                   "W3": {"from": "MC:2", "to": "BAT:-", "part": "w", "cutMm": 100},
+                   "W4": {"from": "BAT:+", "to": "PRE:1", "part": "w", "cutMm": 100},
+                   "W5": {"from": "PRE:3", "to": "MC:1", "part": "w", "cutMm": 100}},
+         "states": {"drive": {"set": {"K": "on"}, "on": ["MC"]}%s}}
+        """
+            .formatted(ratingA, microfarad, states));
+  }
+
+  @Test
+  void aCapacitorIsChargedThroughItsWayUnlessItIsChargedBefore() {
+    assertThat(precharged(2001, 332, "").messages())
+        .containsExactly(
+            "contact K.main closes onto 999 A of MC.in in state drive; it can make 996 A");
+    assertThat(precharged(2001, 334, "").findings()).as("50 V over 0.05 ohm").isEmpty();
+    assertThat(precharged(1900, 10, "").findings()).as("charged within 0.1 ms").isEmpty();
+    String charged = ", \"charging\": {\"set\": {\"PRE\": \"on\"}}";
+    assertThat(precharged(2001, 10, charged).findings()).isEmpty();
+  }
 }
