@@ -39,6 +39,7 @@ class ArchitectureTest {
   /** A package may use those before it alone; packages below one of these belong to it. */
   private static final List<String> ORDER =
       List.of(
+          "threads",
           "finding",
           "table",
           "network",

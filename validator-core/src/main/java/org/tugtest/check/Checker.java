@@ -24,6 +24,7 @@ import org.tugtest.rule.Rule;
 import org.tugtest.rule.RuleInfo;
 import org.tugtest.rule.Settings;
 import org.tugtest.rule.Stage;
+import org.tugtest.threads.ManyHands;
 
 /**
  * Runs the rules on one harness: those about waivers one by one after all others, which run side by

@@ -4,20 +4,21 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
  * How warm looms become under lasting currents, section by section as {@link ShrunkBundle} has it.
  * Currents are taken to a tenth of a milliampere; sections of the same content and currents are
- * reckoned once. Not for several threads.
+ * reckoned once, or by two threads at a time with the same result.
  */
 public final class LoomHeat {
   private static final double PER_AMPERE = 1e4;
   private final LoomSections sections;
   private final FreeAirAmps freeAir;
   private final int[] kind;
-  private final Map<Key, BundleHeat> known = new HashMap<>();
+  private final Map<Key, BundleHeat> known = new ConcurrentHashMap<>();
 
   /** What the temperatures of a section depend on but for its currents. */
   private record Kind(List<WireForm> forms, Envelope envelope, double airC) {}
@@ -80,11 +81,18 @@ public final class LoomHeat {
       heats[i] =
           before != null && Arrays.equals(before.amps(i), here)
               ? before.of(i)
-              : known.computeIfAbsent(
-                  new Key(kind[i], here),
-                  none -> section.with(here, section.envelope(), freeAir).heat());
+              : heat(new Key(kind[i], here), section);
     }
     return new LoomWarmth(sections, currents, heats);
+  }
+
+  private BundleHeat heat(Key key, Section section) {
+    BundleHeat found = known.get(key);
+    if (found == null) {
+      found = section.with(key.amps, section.envelope(), freeAir).heat();
+      known.put(key, found);
+    }
+    return found;
   }
 
   private static double taken(double amps) {

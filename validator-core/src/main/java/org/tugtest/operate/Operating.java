@@ -1,12 +1,14 @@
 package org.tugtest.operate;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.heat.Beside;
 import org.tugtest.heat.LoomHeat;
@@ -18,6 +20,7 @@ import org.tugtest.network.WorkingResistances;
 import org.tugtest.solve.Grids;
 import org.tugtest.solve.Solution;
 import org.tugtest.solve.Solver;
+import org.tugtest.threads.ManyHands;
 
 /** The operating points of a harness: one for each of its states, in the order of their names. */
 public final class Operating {
@@ -52,32 +55,24 @@ public final class Operating {
     Grids grids = new Grids();
     HeatLoop loop =
         heat == null ? null : new HeatLoop(harness, network, resistances, air, heat, grids);
-    Map<String, OperatingPoint> solved = new LinkedHashMap<>();
     List<@Nullable State> order = new ArrayList<>(inOrder(harness.states()));
     if (order.isEmpty()) {
       order.add(null);
     }
-    for (State state : order) {
-      String from = state == null ? null : state.from();
-      OperatingPoint before = from == null ? null : solved.get(from);
-      List<Integer> pulled = before == null ? null : before.solution().allPulled();
-      OperatingPoint point;
-      if (loop == null || (state != null && state.brief())) {
-        point = entered(harness, network, resistances, air, state, pulled, grids);
-      } else {
-        Intent intent = new Intent(harness, state);
-        HeatLoop.Outcome end = loop.settle(intent, pulled);
-        point =
-            new OperatingPoint(
-                state,
-                network,
-                intent,
-                end.drawn().figures(),
-                end.solution(),
-                end.temperature(),
-                end);
-      }
-      solved.put(point.state(), point);
+    Map<String, OperatingPoint> solved = new ConcurrentHashMap<>();
+    for (List<@Nullable State> wave : waves(order)) {
+      ManyHands.all(
+          wave.stream()
+              .map(
+                  state ->
+                      (Runnable)
+                          () -> {
+                            OperatingPoint point =
+                                point(
+                                    harness, network, resistances, air, loop, state, solved, grids);
+                            solved.put(point.state(), point);
+                          })
+              .toList());
     }
     Map<String, OperatingPoint> points = new LinkedHashMap<>();
     harness.states().keySet().forEach(id -> points.put(id, solved.get(id)));
@@ -85,6 +80,45 @@ public final class Operating {
       points.putAll(solved);
     }
     return new Operating(resistances, points);
+  }
+
+  private static OperatingPoint point(
+      Harness harness,
+      Network network,
+      WorkingResistances resistances,
+      ConductorTemperature air,
+      @Nullable HeatLoop loop,
+      @Nullable State state,
+      Map<String, OperatingPoint> before,
+      Grids grids) {
+    String from = state == null ? null : state.from();
+    OperatingPoint entered = from == null ? null : before.get(from);
+    List<Integer> pulled = entered == null ? null : entered.solution().allPulled();
+    if (loop == null || (state != null && state.brief())) {
+      return entered(harness, network, resistances, air, state, pulled, grids);
+    }
+    Intent intent = new Intent(harness, state);
+    HeatLoop.Outcome end = loop.settle(intent, pulled);
+    return new OperatingPoint(
+        state, network, intent, end.drawn().figures(), end.solution(), end.temperature(), end);
+  }
+
+  /** States that wait for none of each other: those entered from a state stand in a later wave. */
+  private static List<List<@Nullable State>> waves(List<@Nullable State> order) {
+    Map<String, Integer> waveOf = new HashMap<>();
+    List<List<@Nullable State>> waves = new ArrayList<>();
+    for (State state : order) {
+      String from = state == null ? null : state.from();
+      int wave = from == null ? 0 : waveOf.getOrDefault(from, -1) + 1;
+      if (state != null) {
+        waveOf.put(state.id(), wave);
+      }
+      if (wave == waves.size()) {
+        waves.add(new ArrayList<>());
+      }
+      waves.get(wave).add(state);
+    }
+    return waves;
   }
 
   /**

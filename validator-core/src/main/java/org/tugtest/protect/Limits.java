@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BinaryOperator;
 import java.util.function.ToDoubleFunction;
 import org.tugtest.network.ClosedTogether;
@@ -34,7 +33,7 @@ final class Limits {
   private final Collection<Point> starts;
   private final Reach.Step step;
   private final ReturnTree back;
-  private final Map<Map<Integer, Integer>, Laid> known = new ConcurrentHashMap<>();
+  private final Map<Map<Integer, Integer>, Laid> known = new HashMap<>();
 
   /**
    * What came of it.
@@ -205,7 +204,7 @@ final class Limits {
   }
 
   /** What bounds what faults can send through a block, nearest to them; always with one rating. */
-  List<Edge.OfElement> cutBehind(
+  synchronized List<Edge.OfElement> cutBehind(
       int block, Map<Integer, Integer> set, ToDoubleFunction<Edge.OfElement> rating) {
     Laid laid = known.computeIfAbsent(set, none -> Laid.of(graph(set, rating)));
     FeedGraph graph = laid.graph();

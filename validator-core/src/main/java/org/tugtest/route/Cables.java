@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.finding.Basis;
 import org.tugtest.model.Group;
@@ -21,7 +22,7 @@ final class Cables {
   private final WireSizes sizes;
   private final Map<String, Group> cableOf = new HashMap<>();
   private final Map<String, Set<String>> members = new HashMap<>();
-  private final Map<String, Optional<Cited>> outer = new HashMap<>();
+  private final Map<String, Optional<Cited>> outer = new ConcurrentHashMap<>();
 
   Cables(Harness harness, WireSizes sizes) {
     this.harness = harness;

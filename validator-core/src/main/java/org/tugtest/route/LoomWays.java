@@ -121,7 +121,7 @@ final class LoomWays {
   }
 
   /** Whether there is more than one way between some two nodes. */
-  boolean hasLoops() {
+  synchronized boolean hasLoops() {
     if (cycles == 0) {
       cycles = 1L + segments.size() - nodes.size() + pieces().connectedSets().size();
     }
@@ -129,7 +129,7 @@ final class LoomWays {
   }
 
   /** The nodes that hang together with this one, itself included. */
-  Set<Integer> piece(int index) {
+  synchronized Set<Integer> piece(int index) {
     return pieces().connectedSetOf(index);
   }
 

@@ -120,7 +120,7 @@ public final class Routes {
   }
 
   /** The segments that a loom may use; the empty id: what is loose. */
-  LoomWays ways(String loom) {
+  synchronized LoomWays ways(String loom) {
     return byLoom.computeIfAbsent(loom, id -> new LoomWays(harness.layout(), loomOrNone(id)));
   }
 

@@ -2,14 +2,14 @@ package org.tugtest.solve;
 
 import java.nio.IntBuffer;
 import java.util.BitSet;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Structures of one network that were made before, by what conducts: the states of a harness, and
  * the rounds of one state, differ in little. For circuits with the same branches between the same
- * nodes only. Not for several threads.
+ * nodes only. What several threads ask for at a time is made by each, with the same result.
  */
 public final class Grids {
   private static final int MOST_KEPT = 12;
@@ -23,7 +23,7 @@ public final class Grids {
         }
       };
 
-  private final Map<IntBuffer, Grids> ofParts = new HashMap<>();
+  private final Map<IntBuffer, Grids> ofParts = new ConcurrentHashMap<>();
 
   /** What a structure depends on: branches that join, that are metal, that only inject. */
   private record Key(int nodes, BitSet joins, BitSet metal, BitSet injects) {}
@@ -45,11 +45,16 @@ public final class Grids {
       injects.set(i, linear.amps(i) != 0 && linear.kind(i) != Linear.Kind.PASSIVE);
     }
     Key key = new Key(linear.nodes(), joins, metal, injects);
-    Grid grid = known.get(key);
-    if (grid == null) {
-      grid = Grid.of(linear);
-      known.put(key, grid);
+    synchronized (known) {
+      Grid grid = known.get(key);
+      if (grid != null) {
+        return grid;
+      }
     }
-    return grid;
+    Grid made = Grid.of(linear);
+    synchronized (known) {
+      known.put(key, made);
+    }
+    return made;
   }
 }

@@ -1,4 +1,4 @@
-package org.tugtest.check;
+package org.tugtest.threads;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

@@ -1,4 +1,4 @@
-package org.tugtest.check;
+package org.tugtest.threads;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,7 +10,7 @@ import java.util.concurrent.atomic.AtomicReference;
  * Does pieces of work that do not depend on each other on a few threads, the calling one among
  * them. Each piece is begun in the order it is given.
  */
-final class ManyHands {
+public final class ManyHands {
   private static final int MOST = 8;
 
   private ManyHands() {}
@@ -20,7 +20,7 @@ final class ManyHands {
    *
    * @throws Error or RuntimeException the first that a piece threw; pieces not begun then are left
    */
-  static void all(List<Runnable> work) {
+  public static void all(List<Runnable> work) {
     AtomicInteger next = new AtomicInteger();
     AtomicReference<Throwable> broken = new AtomicReference<>();
     Runnable hand =
@@ -37,7 +37,7 @@ final class ManyHands {
     int hands = Math.min(Math.min(MOST, ForkJoinPool.getCommonPoolParallelism() + 1), work.size());
     List<Thread> others = new ArrayList<>();
     for (int i = 1; i < hands; i++) {
-      Thread other = new Thread(hand, "tugtest-rules-" + i);
+      Thread other = new Thread(hand, "tugtest-hand-" + i);
       other.setDaemon(true);
       other.setContextClassLoader(Thread.currentThread().getContextClassLoader());
       others.add(other);

@@ -1,0 +1,5 @@
+/** Work that several threads do at once. */
+@NullMarked
+package org.tugtest.threads;
+
+import org.jspecify.annotations.NullMarked;
