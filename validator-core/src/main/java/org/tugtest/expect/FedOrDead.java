@@ -120,7 +120,7 @@ final class FedOrDead {
     if (minV == null && load.element() instanceof Element.Load its) {
       minV = its.minV();
     }
-    return minV == null ? HALF * stated.facts().harness().defaults().nominalV() : minV;
+    return minV == null ? HALF * stated.facts().lowSupplies().nominalV(load) : minV;
   }
 
   /** Two decimals, more where two would stand on the other side of the limit. */

@@ -18,6 +18,7 @@ import org.tugtest.heat.WireForms;
 import org.tugtest.model.Harness;
 import org.tugtest.network.ClosedTogether;
 import org.tugtest.network.Fitting;
+import org.tugtest.network.LowSupplies;
 import org.tugtest.network.Nets;
 import org.tugtest.network.Network;
 import org.tugtest.network.Sides;
@@ -71,6 +72,7 @@ public final class Facts {
     final Lazy<Nets> nets;
     final Lazy<ClosedTogether> together;
     final Lazy<Sides> sides;
+    final Lazy<LowSupplies> lowSupplies;
     final Lazy<Routes> routes;
     final Lazy<Bundles> bundles;
     final Lazy<WorkingResistances> resistances;
@@ -94,6 +96,7 @@ public final class Facts {
       nets = new Lazy<>(() -> Nets.of(harness, wiring.get(), network.get()));
       together = new Lazy<>(() -> ClosedTogether.of(harness, network.get()));
       sides = new Lazy<>(() -> Sides.of(network.get(), together.get()));
+      lowSupplies = new Lazy<>(() -> LowSupplies.of(network.get(), harness.defaults().nominalV()));
       routes =
           new Lazy<>(() -> Routes.of(harness, wiring.get(), fitting.get(), givenDefaults(read)));
       bundles =
@@ -293,6 +296,11 @@ public final class Facts {
   /** Feed side and return side. */
   public Sides sides() {
     return computed.sides.get();
+  }
+
+  /** What is fed by sources of far less than nominal volts alone. */
+  public LowSupplies lowSupplies() {
+    return computed.lowSupplies.get();
   }
 
   /** What fuses keep wires and loads from. */

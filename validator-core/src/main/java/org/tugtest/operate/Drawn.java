@@ -9,6 +9,7 @@ import org.tugtest.finding.Basis;
 import org.tugtest.model.Element;
 import org.tugtest.model.Harness;
 import org.tugtest.network.Edge;
+import org.tugtest.network.LowSupplies;
 import org.tugtest.network.Network;
 import org.tugtest.network.Resistance;
 import org.tugtest.network.WorkingResistances;
@@ -46,6 +47,7 @@ final class Drawn {
   private final WorkingResistances resistances;
   private final ConductorTemperature temperature;
   private final Intent intent;
+  private final LowSupplies supplies;
   private final Draws draws;
   private final Map<String, Integer> coils = new HashMap<>();
   private final List<Branch> branches = new ArrayList<>();
@@ -64,6 +66,7 @@ final class Drawn {
     this.resistances = resistances;
     this.temperature = temperature;
     this.intent = intent;
+    this.supplies = LowSupplies.of(network, harness.defaults().nominalV());
     this.draws = draws;
     List<Edge> edges = network.edges();
     for (int i = 0; i < edges.size(); i++) {
@@ -84,6 +87,7 @@ final class Drawn {
     network = same.network;
     resistances = same.resistances;
     intent = same.intent;
+    supplies = same.supplies;
     coils.putAll(same.coils);
     this.temperature = temperature;
     this.draws = draws;
@@ -183,7 +187,7 @@ final class Drawn {
       open(a, b, "");
       return;
     }
-    double nominal = harness.defaults().nominalV();
+    double nominal = supplies.nominalV(edge);
     double floor = some(load.minV()) ? load.minV() : FLOOR * nominal;
     Double watts = load.watts();
     double share = draws == Draws.MEAN ? load.dutyPercent() / 100 : 1;

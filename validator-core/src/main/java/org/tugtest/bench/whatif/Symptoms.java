@@ -6,6 +6,7 @@ import java.util.function.IntToDoubleFunction;
 import org.tugtest.facts.Facts;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
+import org.tugtest.network.LowSupplies;
 import org.tugtest.network.Network;
 import org.tugtest.operate.OperatingPoint;
 
@@ -17,6 +18,7 @@ public final class Symptoms {
   private final OperatingPoint state;
   private final Network network;
   private final double nominalV;
+  private final LowSupplies supplies;
   private final List<Edge.OfElement> wanted = new ArrayList<>();
   private final List<Edge.OfElement> unwanted = new ArrayList<>();
 
@@ -25,10 +27,11 @@ public final class Symptoms {
     this.state = state;
     this.network = facts.network();
     this.nominalV = facts.harness().defaults().nominalV();
+    this.supplies = facts.lowSupplies();
     for (Edge edge : network.edges()) {
       if (edge instanceof Edge.OfElement user && user.element() instanceof Element.Load load) {
         double volts = Math.abs(state.across(user));
-        if (state.wanted(user) && volts >= least(load)) {
+        if (state.wanted(user) && volts >= least(user)) {
           wanted.add(user);
         } else if (!state.wanted(user)
             && load.use() == Element.Load.Use.SWITCHED
@@ -62,7 +65,7 @@ public final class Symptoms {
       double volts = volts(across, load);
       if (volts < NO_VOLTS) {
         lost.add(load);
-      } else if (volts < least((Element.Load) load.element())) {
+      } else if (volts < least(load)) {
         dim.add(load);
       }
     }
@@ -83,8 +86,7 @@ public final class Symptoms {
   boolean certain(IntToDoubleFunction across, double within) {
     for (Edge.OfElement load : wanted) {
       double volts = volts(across, load);
-      if (isNear(volts, NO_VOLTS, within)
-          || isNear(volts, least((Element.Load) load.element()), within)) {
+      if (isNear(volts, NO_VOLTS, within) || isNear(volts, least(load), within)) {
         return false;
       }
     }
@@ -104,7 +106,8 @@ public final class Symptoms {
     return Math.abs(across.applyAsDouble(network.number(load)));
   }
 
-  private double least(Element.Load load) {
-    return load.minV() == null ? HALF * nominalV : load.minV();
+  private double least(Edge.OfElement user) {
+    Double own = user.element() instanceof Element.Load load ? load.minV() : null;
+    return own == null ? HALF * supplies.nominalV(user) : own;
   }
 }

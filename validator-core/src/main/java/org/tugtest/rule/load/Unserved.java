@@ -90,8 +90,8 @@ final class Unserved {
   }
 
   private static boolean worksInARow(Facts facts, Live live, Edge.OfElement user) {
-    return user.element() instanceof Element.Load load
-        && live.worksInARow(user, Users.leastVolts(facts, load));
+    return user.element() instanceof Element.Load
+        && live.worksInARow(user, Users.leastVolts(facts, user));
   }
 
   private static boolean isUser(Edge.OfElement edge) {

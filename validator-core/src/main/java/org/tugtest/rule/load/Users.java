@@ -25,9 +25,13 @@ final class Users {
     return Subject.device(load.device());
   }
 
-  /** The volts below which a load stops working: as given, else half of nominal. */
-  static double leastVolts(Facts facts, Element.Load load) {
-    return load.minV() == null ? HALF * facts.harness().defaults().nominalV() : load.minV();
+  /**
+   * The volts below which a load stops working: as given, else half of nominal, or of the volts of
+   * the source of far less that alone feeds it.
+   */
+  static double leastVolts(Facts facts, Edge.OfElement user) {
+    Double own = user.element() instanceof Element.Load load ? load.minV() : null;
+    return own == null ? HALF * facts.lowSupplies().nominalV(user) : own;
   }
 
   /** {@code 8.31 V}. */

@@ -15,6 +15,7 @@ import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
 import org.tugtest.rule.RuleInfo;
 import org.tugtest.rule.Settings;
+import org.tugtest.text.Quoted;
 
 /** A load that is fed gets fewer volts than it works with. */
 public final class VoltsUnderLeast implements Rule {
@@ -25,7 +26,8 @@ public final class VoltsUnderLeast implements Rule {
           .looksFor(
               """
               Volts at a load in every state that wants it, brief ones included, under its minV; where
-              the load gives none, under half of nominal. Loads without a way to plus or minus have
+              the load gives none, under half of nominal, or of the volts of the sources that feed it
+              where these have less than 75 % of nominal, as the 5 V of a control unit. Loads without a way to plus or minus have
               rules of their own.
               """)
           .why(
@@ -82,7 +84,7 @@ public final class VoltsUnderLeast implements Rule {
 
   private static void judge(Facts facts, Edge.OfElement load, List<Seen> seen, Ledger ledger) {
     Element.Load its = (Element.Load) load.element();
-    double least = Users.leastVolts(facts, its);
+    double least = Users.leastVolts(facts, load);
     Seen worst = seen.get(0);
     for (Seen one : seen) {
       worst = one.volts() < worst.volts() ? one : worst;
@@ -109,7 +111,7 @@ public final class VoltsUnderLeast implements Rule {
                     + "; it works from "
                     + measured.limitShown()
                     + " V on"
-                    + (its.minV() == null ? " (half of nominal)" : ""))
+                    + (its.minV() == null ? half(facts, load) : ""))
             .remedy("lose less on the way, or feed it from a stronger source in that state")
             .measured(measured)
             .state(worst.live().state().state())
@@ -125,5 +127,12 @@ public final class VoltsUnderLeast implements Rule {
       }
     }
     ledger.finding(draft);
+  }
+
+  private static String half(Facts facts, Edge.OfElement load) {
+    double made = facts.lowSupplies().nominalV(load);
+    return made < facts.harness().defaults().nominalV()
+        ? " (half of the " + Quoted.number(made) + " V that feed it)"
+        : " (half of nominal)";
   }
 }

@@ -63,4 +63,25 @@ class VoltsUnderLeastTest {
     assertThat(judged.findings()).isEmpty();
     assertThat(judged.coverage().subjects()).isZero();
   }
+
+  @Test
+  void aSensorOnTheFiveVoltsOfAControlUnitIsMadeForThose() {
+    String car =
+        """
+        {"format": 1,
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12, "ohms": 0.01}}},
+           "ECU": {"elements": {"out": {"kind": "source", "plus": "5v", "minus": "g", "volts": 5, "ohms": %s,
+                                        "maxA": 0.2, "selfLimiting": true}}},
+           "TPS": {"elements": {"pot": {"kind": "load", "a": "1", "b": "2", "ohms": 50}}}},
+         "wires": {"W1": {"from": "ECU:5v", "to": "TPS:1", "areaMm2": 0.5, "cutMm": 10},
+                   "W2": {"from": "TPS:2", "to": "BAT:-", "areaMm2": 0.5, "cutMm": 10},
+                   "W3": {"from": "ECU:g", "to": "BAT:-", "areaMm2": 0.5, "cutMm": 10}}}
+        """;
+    assertThat(Judged.of(new VoltsUnderLeast(), car.formatted("0.5")).findings()).isEmpty();
+    assertThat(Judged.of(new VoltsUnderLeast(), car.formatted("0.5")).coverage().judged())
+        .isEqualTo(1);
+    assertThat(Judged.of(new VoltsUnderLeast(), car.formatted("60")).messages().get(0))
+        .endsWith("it works from 2.5 V on (half of the 5 V that feed it)");
+  }
 }
