@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * bench the steps back to the plan as <code>rework.html</code> and <code>rework.csv</code>.
  */
 @Mojo(name = "as-built", requiresProject = false, threadSafe = true)
-public final class AsBuiltMojo extends HarnessGoal {
+public final class AsBuiltMojo extends ReworkGoal {
   /** Skips this goal alone. */
   @Parameter(property = "tugtest.as-built.skip", defaultValue = "false")
   private boolean skipAsBuilt;
@@ -44,20 +44,6 @@ public final class AsBuiltMojo extends HarnessGoal {
   private boolean accept;
 
   /**
-   * From which level on a finding fails the build: <code>error</code>, <code>warning</code>, <code>
-   * note</code> or <code>never</code>.
-   */
-  @Parameter(property = "tugtest.failOn", defaultValue = "error")
-  private String failOn;
-
-  /**
-   * Formats: <code>html</code>, <code>markdown</code>, <code>json</code>, and <code>rework</code>,
-   * the sheet for the bench; all when left out.
-   */
-  @Parameter(property = "tugtest.formats")
-  private @Nullable List<String> formats;
-
-  /**
    * The day that dates of records are held against, such as <code>2027-03-31</code>. When left out
    * it is the date of the commit that is checked, or outside git the date of the clock.
    */
@@ -73,7 +59,7 @@ public final class AsBuiltMojo extends HarnessGoal {
   void run(Surroundings around, Workplace place)
       throws MojoExecutionException, MojoFailureException {
     AsBuiltOrder order =
-        new AsBuiltOrder(plan, harness, records, readings, accept, failOn, formats, today);
+        new AsBuiltOrder(plan, harness, records, readings, accept, failOn(), formats(), today);
     new AsBuiltRun(around, place, order, getLog()).run();
   }
 }

@@ -17,17 +17,10 @@ import org.jspecify.annotations.Nullable;
     defaultPhase = LifecyclePhase.VERIFY,
     requiresProject = false,
     threadSafe = true)
-public final class CheckMojo extends HarnessGoal {
+public final class CheckMojo extends GatedGoal {
   /** Skips this goal alone. */
   @Parameter(property = "tugtest.check.skip", defaultValue = "false")
   private boolean skipCheck;
-
-  /**
-   * From which level on a finding fails the build: <code>error</code>, <code>warning</code>, <code>
-   * note</code> or <code>never</code>.
-   */
-  @Parameter(property = "tugtest.failOn", defaultValue = "error")
-  private String failOn;
 
   /**
    * Formats of the reports: <code>html</code>, <code>markdown</code>, <code>sarif</code>, <code>
@@ -110,7 +103,7 @@ public final class CheckMojo extends HarnessGoal {
       throws MojoExecutionException, MojoFailureException {
     CheckOrder order =
         new CheckOrder(
-            failOn,
+            failOn(),
             formats,
             today,
             rules,

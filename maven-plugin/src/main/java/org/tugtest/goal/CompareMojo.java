@@ -1,6 +1,5 @@
 package org.tugtest.goal;
 
-import java.util.List;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Mojo;
@@ -14,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * to the other as <code>rework.html</code> and <code>rework.csv</code>.
  */
 @Mojo(name = "compare", requiresProject = false, threadSafe = true)
-public final class CompareMojo extends HarnessGoal {
+public final class CompareMojo extends ReworkGoal {
   /** Skips this goal alone. */
   @Parameter(property = "tugtest.compare.skip", defaultValue = "false")
   private boolean skipCompare;
@@ -48,13 +47,6 @@ public final class CompareMojo extends HarnessGoal {
   @Parameter(property = "tugtest.staged", defaultValue = "false")
   private boolean staged;
 
-  /**
-   * From which level on a finding fails the build: <code>error</code>, <code>warning</code>, <code>
-   * note</code> or <code>never</code>.
-   */
-  @Parameter(property = "tugtest.failOn", defaultValue = "error")
-  private String failOn;
-
   /** Whether findings that the base has too let the build pass. */
   @Parameter(property = "tugtest.failOnlyNew", defaultValue = "true")
   private boolean failOnlyNew;
@@ -65,13 +57,6 @@ public final class CompareMojo extends HarnessGoal {
    */
   @Parameter(property = "tugtest.failOnUnannounced", defaultValue = "false")
   private boolean failOnUnannounced;
-
-  /**
-   * Formats: <code>html</code>, <code>markdown</code>, <code>json</code>, and <code>rework</code>,
-   * the sheet for the bench; all when left out.
-   */
-  @Parameter(property = "tugtest.formats")
-  private @Nullable List<String> formats;
 
   /**
    * The day that dates of waivers are held against, such as <code>2027-03-31</code>. When left out
@@ -90,6 +75,6 @@ public final class CompareMojo extends HarnessGoal {
       throws MojoExecutionException, MojoFailureException {
     BaseOrder order = new BaseOrder(staged, head, base, failOnlyNew, failOnUnannounced);
     new CompareRun(around, place, order, Parents.of(ours, theirs, base), getLog())
-        .run(failOn, formats, today);
+        .run(failOn(), formats(), today);
   }
 }
