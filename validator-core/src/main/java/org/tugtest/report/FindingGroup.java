@@ -28,6 +28,11 @@ public record FindingGroup(Finding finding, List<Finding> follow, List<String> r
     roots = List.copyOf(roots);
   }
 
+  /** {@code 1 more follows}, {@code 2 more follow}. */
+  public String followers() {
+    return follow.size() + (follow.size() == 1 ? " more follows" : " more follow");
+  }
+
   /** The findings of all roots that no waiver covers, in the order of reports. */
   public static List<FindingGroup> standing(Report report) {
     return standing(report.harnesses());

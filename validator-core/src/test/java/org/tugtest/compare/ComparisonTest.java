@@ -155,10 +155,46 @@ class ComparisonTest {
             "\"limits\": {\"wire-repeated\": {\"level\": \"off\"}}, \"states\"");
     assertThat(policy.sentences())
         .containsExactly(
-            "The limit of wire-repeated is new.",
+            "The limit of wire-repeated is new: switched off.",
             "State on: on goes from LAMP to none.",
             "W3 goes from YE to OG.");
     assertThat(policy.comparison().policy()).hasSize(2);
+  }
+
+  @Test
+  void whatIsDemandedOrLetPassIsToldInFull() {
+    assertThat(
+            with(
+                    "\"states\"",
+                    """
+                    "limits": {"voltage-drop-excessive": {"level": "error", "percent": 8,
+                      "places": {"devices/LAMP": {"percent": 9}, "wires/W1": {"level": "off"}}}},
+                    "waivers": {"w": {"rule": "wire-repeated", "at": "wires/W3",
+                      "reason": "both are wanted", "until": "2027-06-30", "state": "on"}},
+                    "states\"\
+                    """)
+                .sentences())
+        .containsExactly(
+            "The limit of voltage-drop-excessive is new: level error, percent 8, percent 9 at"
+                + " devices/LAMP, switched off at wires/W1.",
+            "Waiver w is new: findings of wire-repeated at wires/W3 in state on pass until"
+                + " 2027-06-30, because \"both are wanted\".");
+    Compared loose =
+        with("\"states\"", "\"limits\": {\"wire-repeated\": {\"level\": \"off\"}}, \"states\"");
+    assertThat(
+            new Compared(Comparison.of(loose.comparison().after(), loose.comparison().before()))
+                .sentences())
+        .containsExactly("The limit of wire-repeated is gone; it was: switched off.");
+  }
+
+  @Test
+  void ofALongListOnlyWhatItGainsAndLosesIsTold() {
+    String more = "\"SW\": \"on\"}, \"on\": [\"LAMP\", \"FB\"]";
+    String other = "\"SW\": \"on\"}, \"on\": [\"FB\"]";
+    assertThat(with("\"SW\": \"on\"}, \"on\": [\"LAMP\"]", more).sentences())
+        .containsExactly("State on: on gains FB.");
+    assertThat(with("\"SW\": \"on\"}, \"on\": [\"LAMP\"]", other).sentences())
+        .containsExactly("State on: on loses LAMP and gains FB.");
   }
 
   @Test

@@ -2,12 +2,15 @@ package org.tugtest.compare.change;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Subject;
 import org.tugtest.model.Connector;
 import org.tugtest.model.FusePart;
 import org.tugtest.model.Ref;
+import org.tugtest.model.RuleLimits;
+import org.tugtest.model.Waiver;
 import org.tugtest.model.Wire;
 import org.tugtest.text.Quoted;
 
@@ -55,6 +58,10 @@ final class EntryText {
           ? "Fuse way " + name + " gets fuse " + part + rating + "."
           : "Fuse way " + name + " loses fuse " + part + rating + ".";
     }
+    String policy = policy(entry);
+    if (!policy.isEmpty()) {
+      return name + " " + what + (what.equals("is new") ? ": " : "; it was: ") + policy + ".";
+    }
     String noun =
         switch (section) {
           case "devices" -> "Device ";
@@ -64,6 +71,43 @@ final class EntryText {
         };
     String sentence = noun + name + " " + what + ".";
     return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
+  }
+
+  /** What is demanded otherwise, or let pass; empty for any other entry. */
+  private static String policy(@Nullable Object entry) {
+    if (entry instanceof RuleLimits limits) {
+      List<String> said = new ArrayList<>();
+      said.addAll(set(limits.level(), limits.settings(), ""));
+      limits
+          .places()
+          .forEach((at, here) -> said.addAll(set(here.level(), here.settings(), " at " + at)));
+      return String.join(", ", said);
+    }
+    if (entry instanceof Waiver waiver) {
+      return "findings of "
+          + named(waiver.rule())
+          + " at "
+          + named(waiver.at())
+          + (waiver.state() == null ? "" : " in state " + waiver.state())
+          + " pass"
+          + (waiver.until() == null ? "" : " until " + waiver.until())
+          + (waiver.reason() == null ? "" : ", because \"" + Quoted.name(waiver.reason()) + "\"");
+    }
+    return "";
+  }
+
+  private static List<String> set(
+      @Nullable String level, Map<String, Object> settings, String where) {
+    List<String> said = new ArrayList<>();
+    if (level != null) {
+      said.add((level.equals("off") ? "switched off" : "level " + level) + where);
+    }
+    settings.forEach((name, value) -> said.add(name + " " + ValueText.of(value) + where));
+    return said;
+  }
+
+  private static String named(@Nullable String id) {
+    return id == null ? "nothing" : Quoted.name(id);
   }
 
   /** The subject of an element of a device or type. */

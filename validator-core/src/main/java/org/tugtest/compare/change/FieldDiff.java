@@ -19,11 +19,16 @@ import org.tugtest.text.NaturalOrder;
  * @param path the names that lead to it in the records: {@code [cutMm]}, {@code [own, elements,
  *     pump, amps]}
  * @param raw the value before, as its files write it; null when there was none
+ * @param translated the value before by the ids after; null when there was none
  * @param now the value after; null when there is none
  * @param in the record after that it is a field of; null for an entry that is a single value
  */
 record FieldDiff(
-    List<String> path, @Nullable Object raw, @Nullable Object now, @Nullable Object in) {
+    List<String> path,
+    @Nullable Object raw,
+    @Nullable Object translated,
+    @Nullable Object now,
+    @Nullable Object in) {
 
   FieldDiff {
     path = List.copyOf(path);
@@ -84,7 +89,7 @@ record FieldDiff(
                 collect(with(path, name), rawValue, old, otherMap.get(key), in, diffs);
               });
     } else {
-      diffs.add(new FieldDiff(path, raw, other, in));
+      diffs.add(new FieldDiff(path, raw, one, other, in));
     }
   }
 

@@ -1,5 +1,6 @@
 package org.tugtest.compare.change;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -77,6 +78,10 @@ final class FieldWords {
       sentence = of + " is given, " + shown(is) + ".";
     } else if (is == null) {
       sentence = of + " is no longer given; it was " + shown(was) + ".";
+    } else if (diff.translated() instanceof Collection<?> before
+        && diff.now() instanceof Collection<?> after
+        && ListWords.tell(before, after)) {
+      sentence = of + " " + ListWords.of(before, after) + ".";
     } else {
       sentence = of + " goes from " + shown(was) + " to " + shown(is) + ".";
     }

@@ -120,7 +120,7 @@ final class Elements {
     if (element instanceof Element.Signal signal) {
       String kind = signal.type() == null ? "" : signal.type().word() + " ";
       String reference = signal.reference();
-      return "a "
+      return (kind.startsWith("a") ? "an " : "a ")
           + kind
           + "signal at "
           + signal.pin()

@@ -98,9 +98,7 @@ public final class ConsoleReport {
     CauseLines.of(report, finding).forEach(line -> indented(level, line));
     listed(level, finding.details(), "");
     if (!group.follow().isEmpty()) {
-      indented(
-          level,
-          group.follow().size() + " more follow from this (" + Tally.levels(group.follow()) + ")");
+      indented(level, group.followers() + " from this (" + Tally.levels(group.follow()) + ")");
     }
     if (report.harnesses().size() > 1) {
       indented(level, "in " + shortened(group.roots()));

@@ -57,7 +57,7 @@ final class FindingBlock {
       block.append("  - and ").append(details.size() - shown).append(" more\n");
     }
     if (!group.follow().isEmpty()) {
-      block.append("  - ").append(group.follow().size()).append(" more follow from this (");
+      block.append("  - ").append(group.followers()).append(" from this (");
       block.append(Tally.levels(group.follow())).append(")\n");
     }
     return block.toString();

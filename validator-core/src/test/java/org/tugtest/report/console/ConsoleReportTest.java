@@ -74,7 +74,7 @@ class ConsoleReportTest {
             """
             src/main/harness/car.harness.json:9:5: warning made-up wire W9 is bad
                 mend W9
-                1 more follow from this (1 error)
+                1 more follows from this (1 error)
             blocked: car.harness.json by 1 error
             1 error, 1 warning, 0 notes, 0 waived
             """);

@@ -23,7 +23,7 @@ class CompareHtmlTest {
         .contains("Circuits change: 2 nets change.")
         .contains("W5 moves from X1:3 to X1:4.")
         .contains("Caused by: W5 moves from X1:3 to X1:4.")
-        .contains("The limit of colour-ambiguous is new.");
+        .contains("The limit of colour-ambiguous is new");
   }
 
   @Test

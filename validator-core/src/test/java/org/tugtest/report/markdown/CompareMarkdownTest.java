@@ -30,7 +30,8 @@ class CompareMarkdownTest {
         List.of(
             "against `1a2b3c4`: **1 limit changed, 1 wire re-pinned, 1 wire re-gauged",
             "2 changes of nets; 0.30 m of wire and 11 g more**",
-            "#### What is demanded changes too\n\n- The limit of colour-ambiguous is new.\n",
+            "#### What is demanded changes too\n",
+            "- The limit of colour-ambiguous is new: switched off.\n",
             "#### Circuits change: 2 nets change.\n",
             "- The net of LAMPS:1, LAMPS:3 and SW:2 loses LAMPS:3, by W5. Announced.\n",
             "- announced and not made: `right-lamp`: nothing changes in the circuits at BAT:-\n",
