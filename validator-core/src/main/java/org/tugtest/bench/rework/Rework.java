@@ -11,14 +11,22 @@ import org.tugtest.facts.Facts;
  * @param steps what to do, one after the other
  * @param parked how many terminals wait out of any cavity that is their own while others move
  * @param cautions what to think of before the first step, such as loops that may be interlocks
+ * @param ways wires of which no end moves and whose length has to be seen to all the same, and
+ *     splices that are made anew elsewhere, each a sentence
  * @param open what the sheet cannot do, since the loom that is wanted does not say it rightly, and
  *     what could not be judged
  */
 public record Rework(
-    Order order, List<Step> steps, int parked, List<String> cautions, List<String> open) {
+    Order order,
+    List<Step> steps,
+    int parked,
+    List<String> cautions,
+    List<String> ways,
+    List<String> open) {
   public Rework {
     steps = List.copyOf(steps);
     cautions = List.copyOf(cautions);
+    ways = List.copyOf(ways);
     open = List.copyOf(open);
   }
 
@@ -56,6 +64,12 @@ public record Rework(
       }
     }
     open.addAll(bench.reach().unjudged());
-    return new Rework(order, steps, parked, Interlocks.cautions(now, target, matching), open);
+    return new Rework(
+        order,
+        steps,
+        parked,
+        Interlocks.cautions(now, target, matching),
+        new Ways(now, target, matching, pieces, jobs).sentences(),
+        open);
   }
 }

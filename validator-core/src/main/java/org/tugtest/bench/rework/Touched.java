@@ -14,8 +14,8 @@ import org.tugtest.text.NaturalOrder;
 /**
  * What a change lays hands on, in the loom as it comes out.
  *
- * @param wires ids of wires that come new, or of which an end is put somewhere else, crimped anew
- *     or spliced anew
+ * @param wires ids of wires that come new, that do not reach any more, or of which an end is put
+ *     somewhere else, crimped anew or spliced anew
  * @param points where such ends sit
  * @param gone wires that are taken out, by id
  */
@@ -37,6 +37,15 @@ public record Touched(Set<String> wires, Set<Point> points, Map<String, Wire> go
     for (Job job : jobs.all()) {
       job.wanted().ends().forEach(end -> wires.add(end.piece().name()));
       bodies.pointTarget(job.to()).ifPresent(points::add);
+    }
+    for (Piece piece : new Ways(now, target, matching, pieces, jobs).tooShort()) {
+      wires.add(piece.name());
+      for (boolean first : List.of(true, false)) {
+        new PieceEnd(piece, first)
+            .target()
+            .flatMap(end -> target.wiring().pointOf(end.ref()))
+            .ifPresent(points::add);
+      }
     }
     Map<String, Wire> gone = new TreeMap<>(NaturalOrder.NATURAL);
     for (Piece piece : pieces) {

@@ -76,20 +76,31 @@ final class Words {
 
   String lay(Piece piece) {
     Wire wire = piece.seen();
-    Optional<WireLength> length = bench.target().lengths().of(wire);
+    Optional<Double> length = planned(wire);
     if (wire.laidInPlace()) {
       return piece.name()
           + ": lay "
           + target.stuff(wire)
           + " in along its way"
-          + length.map(mm -> ", " + WireWords.plain(mm.mm()) + " mm").orElse("")
+          + length.map(mm -> ", " + WireWords.plain(mm) + " mm").orElse("")
           + ", and cut it there";
     }
     String cut =
-        length
-            .map(mm -> "cut " + WireWords.plain(mm.mm()) + " mm of ")
-            .orElse("measure the way, cut ");
+        length.map(mm -> "cut " + WireWords.plain(mm) + " mm of ").orElse("measure the way, cut ");
     return piece.name() + ": " + cut + target.stuff(wire) + ", lay it in";
+  }
+
+  /** What it is cut to, in mm: as it is planned, else as its way is cut, up to a whole step. */
+  private Optional<Double> planned(Wire wire) {
+    if (wire.cutMm() != null && !wire.laidInPlace()) {
+      return Optional.of(wire.cutMm());
+    }
+    return bench
+        .target()
+        .routes()
+        .of(wire.id())
+        .map(route -> route.plannedMm(wire))
+        .or(() -> bench.target().lengths().of(wire).map(WireLength::mm));
   }
 
   String park(Unit unit, @Nullable Seat spare, Seat to) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.tugtest.bench.retest.Function;
+import org.tugtest.bench.rework.Rework;
 import org.tugtest.compare.Announced;
 import org.tugtest.compare.Comparison;
 import org.tugtest.compare.cause.Meeting;
@@ -71,10 +72,17 @@ record Told(
         FirstOf.of(comparison.findings().resolved(), most),
         work.putsBack(),
         FirstOf.of(work.rework().cautions(), most),
-        FirstOf.of(work.rework().open(), most),
+        FirstOf.of(seenTo(work.rework()), most),
         FirstOf.of(StepText.lines(work.rework().steps()), most),
         FirstOf.of(RetestLine.of(work.retest()), most),
         FirstOf.of(work.retest().functions(), most));
+  }
+
+  /** What the steps leave to see to. */
+  private static List<String> seenTo(Rework rework) {
+    List<String> all = new ArrayList<>(rework.ways());
+    all.addAll(rework.open());
+    return all;
   }
 
   private static List<Line> lines(Gate gate, Comparison comparison, Announced announced) {

@@ -1,5 +1,6 @@
 package org.tugtest.report.json;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.bench.retest.Retest;
@@ -209,7 +210,9 @@ final class ComparedJson {
           .end();
     }
     json.end();
-    json.texts("reworkCautions", rework.cautions()).texts("reworkOpen", rework.open());
+    List<String> open = new ArrayList<>(rework.ways());
+    open.addAll(rework.open());
+    json.texts("reworkCautions", rework.cautions()).texts("reworkOpen", open);
   }
 
   private void ringOut(Retest retest) {

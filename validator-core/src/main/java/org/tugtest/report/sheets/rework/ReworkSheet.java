@@ -85,8 +85,9 @@ public final class ReworkSheet {
         .style(Assets.rooms() + Assets.read(ReworkSheet.class, "rework.css"));
     caution(sheet, "May be an interlock", rework.cautions());
     caution(sheet, "Does not reach any more", tooShort(rework));
+    caution(sheet, "No end moves, but the way does", rework.ways());
     caution(sheet, "Cannot be done or judged from the files", rework.open());
-    steps(sheet, sittings, marks);
+    steps(sheet, sittings, marks, rework.ways().isEmpty());
     faces(sheet, comparison, work.putsBack());
     again(sheet, work.retest());
   }
@@ -131,9 +132,12 @@ public final class ReworkSheet {
         .toList();
   }
 
-  private static void steps(Sheet.Builder sheet, List<Sitting> sittings, List<String> marks) {
+  private static void steps(
+      Sheet.Builder sheet, List<Sitting> sittings, List<String> marks, boolean all) {
     if (sittings.isEmpty()) {
-      sheet.add(Table.of(STEPS, List.of(), "There is nothing to do on the bench."));
+      String none =
+          all ? "There is nothing to do on the bench." : "No terminal moves; see above what does.";
+      sheet.add(Table.of(STEPS, List.of(), none));
     }
     for (int i = 0; i < sittings.size(); i++) {
       Sitting sitting = sittings.get(i);
