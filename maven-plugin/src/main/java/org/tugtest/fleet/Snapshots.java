@@ -1,6 +1,7 @@
 package org.tugtest.fleet;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -13,6 +14,7 @@ import org.tugtest.git.StoredFiles;
 import org.tugtest.read.HarnessReader;
 import org.tugtest.read.ReadLimits;
 import org.tugtest.report.HarnessReport;
+import org.tugtest.text.Problem;
 
 /** The roots of now as other sides have them, each side read and judged once. */
 final class Snapshots {
@@ -53,7 +55,8 @@ final class Snapshots {
         side.root() == null ? RootPairs.of(paths, reader.roots()) : named(paths, side.root());
     Map<String, HarnessReport> before = new LinkedHashMap<>();
     List<String> roots = List.copyOf(new LinkedHashSet<>(pairs.values()));
-    for (HarnessReport one : fleet.reading(reader).check(roots, false, List.of(), progress)) {
+    List<Problem> ofNone = side.root() == null ? ofNone(side, reader) : List.of();
+    for (HarnessReport one : fleet.reading(reader).check(roots, false, ofNone, progress)) {
       before.put(one.root(), one);
     }
     if (side.files() instanceof StoredFiles stored && stored.unheld().isPresent()) {
@@ -70,6 +73,17 @@ final class Snapshots {
                   : Snapshot.of(side.shown(), its.facts(), its.result()));
         });
     return snapshots;
+  }
+
+  /** What is wrong with files that belong to no root, as it is told of the roots of now. */
+  private static List<Problem> ofNone(Side side, HarnessReader reader) {
+    List<Problem> problems =
+        new ArrayList<>(AnnouncedChanges.of(side.files(), ReadLimits.STANDARD).problems());
+    List<String> all = reader.roots();
+    if (side.files().all().stream().filter(HarnessReader::isRoot).count() == all.size()) {
+      problems.addAll(reader.unused(all.stream().map(reader::read).toList()));
+    }
+    return problems;
   }
 
   private static Map<String, String> named(List<String> now, String root) throws IOException {

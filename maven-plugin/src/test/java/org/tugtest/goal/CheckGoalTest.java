@@ -153,4 +153,30 @@ class CheckGoalTest {
         .withMessageContaining("mian");
     assertThat(stage.outcome()).isEqualTo("cannot-check\n");
   }
+
+  @Test
+  void aFileThatTheBaseDidNotUseEitherIsKnown()
+      throws IOException, MojoExecutionException, MojoFailureException {
+    RealGit git = RealGit.init(folder);
+    Stage stage = Stage.in(folder).sound().with("src/main/harness/spare.json", "{\"format\": 1}");
+    git.commitAll("spare");
+    Object[] parameters = {
+      "formats",
+      List.of("json"),
+      "rules",
+      List.of("file-unused"),
+      "failOn",
+      "warning",
+      "base",
+      "HEAD",
+      "failOnlyNew",
+      true
+    };
+    check(stage, parameters);
+    assertThat(stage.outcome()).isEqualTo("clean\n");
+    stage.with("src/main/harness/more.json", "{\"format\": 1}");
+    assertThatExceptionOfType(MojoFailureException.class)
+        .isThrownBy(() -> check(stage, parameters))
+        .withMessageStartingWith("blocked: car.harness.json by 1 new warning");
+  }
 }

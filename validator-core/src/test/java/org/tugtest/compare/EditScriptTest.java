@@ -19,7 +19,7 @@ class EditScriptTest {
       Script script = new Script(base, random);
       script.steps(1 + random.nextInt(8));
       Comparison comparison = Loom.compare(base, script.loom);
-      List<Script.Said> reported = comparison.changes().stream().map(Script.Said::of).toList();
+      List<Said> reported = comparison.changes().stream().map(Said::of).toList();
       assertThat(reported).as("seed %d", seed).containsExactlyInAnyOrderElementsOf(script.said);
       edits += script.said.size();
     }
