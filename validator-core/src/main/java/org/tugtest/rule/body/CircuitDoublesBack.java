@@ -122,9 +122,15 @@ public final class CircuitDoublesBack implements Rule {
       if (direct == null) {
         ledger.notJudged(chain.subject(), "no direct way joins its ends");
       } else if (!chain.from().equals(chain.to())
-          && (tooLong(run.mm(), direct.mm(), settings, chain.subject())
-              || outAndBack(facts, run, direct.mm(), settings))) {
+          && tooLong(run.mm(), direct.mm(), settings, chain.subject())) {
         detours.add(measure.of(run, direct));
+      } else if (!chain.from().equals(chain.to()) && outAndBack(run, direct.mm(), settings)) {
+        Detour detour = measure.of(run, direct);
+        if (detour.beyond().stream().allMatch(joint -> inOneLoom(facts, joint))) {
+          detours.add(detour);
+        } else {
+          fine.add(chain.wires().get(0));
+        }
       } else {
         fine.add(chain.wires().get(0));
       }
@@ -147,19 +153,16 @@ public final class CircuitDoublesBack implements Rule {
         && mm > settings.number(PERCENT, subject) / HUNDRED * directMm;
   }
 
-  /**
-   * Whether it runs out and back within one loom, however long it is otherwise. Where it changes
-   * over to another loom it has to go to the plug.
-   */
-  private static boolean outAndBack(
-      Facts facts, Chain.Run run, double directMm, Settings settings) {
+  /** Whether it runs out and back far enough, however long it is otherwise. */
+  private static boolean outAndBack(Chain.Run run, double directMm, Settings settings) {
     double least = settings.number(LEAST, run.chain().subject());
     double back = 2 * Doubled.of(run.pieces()).mm();
-    return back > 0
-        && back >= least
-        && run.mm() - directMm >= least
-        && run.chain().joints().stream()
-            .allMatch(joint -> loom(facts, joint.one()).equals(loom(facts, joint.two())));
+    return back > 0 && back >= least && run.mm() - directMm >= least;
+  }
+
+  /** A pair that joins two looms has to be gone to. */
+  private static boolean inOneLoom(Facts facts, Chain.Joint joint) {
+    return loom(facts, joint.one()).equals(loom(facts, joint.two()));
   }
 
   private static String loom(Facts facts, String connector) {

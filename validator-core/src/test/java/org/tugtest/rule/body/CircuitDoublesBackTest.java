@@ -264,4 +264,25 @@ class CircuitDoublesBackTest {
     assertThat(judged.messages()).isEmpty();
     assertThat(judged.coverage().judged()).isEqualTo(1);
   }
+
+  @Test
+  void aPlugToAnotherLoomOnTheWayDoesNotHideTheLoop() {
+    String one =
+        """
+        "connectors": {"P": {"housing": "s", "at": "m", "mates": "Q"}},
+        "wires": {"W1": {"from": "A:1", "to": "P:1", "areaMm2": 1}}
+        """;
+    String two =
+        """
+        , "connectors": {"Q": {"housing": "p"}, "X": {"housing": "s", "at": "c", "mates": "Y"},
+                         "Y": {"housing": "p"}},
+        "wires": {"W2": {"from": "Q:1", "to": "X:1", "areaMm2": 1},
+                  "W3": {"from": "Y:1", "to": "Y:2", "areaMm2": 1},
+                  "W4": {"from": "X:2", "to": "B:1", "areaMm2": 1}}
+        """;
+    assertThat(stub(600, one, two).messages())
+        .singleElement()
+        .asString()
+        .startsWith("X and Y only loop a circuit back: 1.2 m of wire");
+  }
 }
