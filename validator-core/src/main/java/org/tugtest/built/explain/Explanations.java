@@ -128,7 +128,10 @@ public final class Explanations {
         smallest);
   }
 
-  /** The pair of points, not read yet, that the two disagree on; the least far apart by name. */
+  /**
+   * The pair of points, not read yet, that the two disagree on: with a probe where one was held
+   * already, since the rest may not lie on the bench; then one that shows a joint; then by name.
+   */
   private Optional<Telling> telling(
       Loom loom, Map<String, Search.Seen> seen, Bench one, Bench other) {
     List<Integer> probes = new ArrayList<>();
@@ -139,14 +142,24 @@ public final class Explanations {
         probes.add(i);
       }
     }
+    Set<String> held = new HashSet<>();
+    for (Search.Seen reading : seen.values()) {
+      held.add(loom.points().get(reading.from()).owner());
+      held.add(loom.points().get(reading.to()).owner());
+    }
     Telling best = null;
+    int least = Integer.MAX_VALUE;
     for (int a : probes) {
       for (int b : probes) {
         boolean joined = a < b && one.joined(a, b);
         if (a < b && joined != other.joined(a, b) && !seen.containsKey(a + " " + b)) {
           Telling telling = new Telling(loom.points().get(a), loom.points().get(b), joined);
-          boolean sure = joined && (best == null || !best.joinedByFirst());
-          if (best == null || sure) {
+          int cost =
+              (held.contains(telling.from().owner()) ? 0 : 2)
+                  + (held.contains(telling.to().owner()) ? 0 : 2)
+                  + (joined ? 0 : 1);
+          if (cost < least) {
+            least = cost;
             best = telling;
           }
         }

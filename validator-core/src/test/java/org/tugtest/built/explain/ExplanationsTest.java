@@ -180,6 +180,35 @@ class ExplanationsTest {
     assertThat(found.get(0).telling()).as("both swaps show the same to a meter").isEmpty();
   }
 
+  /** The loom of A and P lies elsewhere; its plug P would name itself first. */
+  @Test
+  void aReadingBeginsWhereOneWasTakenAlready() {
+    Facts facts =
+        Judged.facts(
+            Map.of(
+                Judged.ROOT,
+                """
+                {"format": 1, "sketch": true,
+                 "connectors": {"P": {"mates": "Q"}, "Q": {}},
+                 "splices": {"S": {}},
+                 "wires": {"W1": {"from": "A:1", "to": "P:1"}, "W2": {"from": "A:2", "to": "P:2"},
+                           "W3": {"from": "Q:1", "to": "S"}, "W4": {"from": "S", "to": "H:1"},
+                           "W5": {"from": "S", "to": "K:1"}, "W6": {"from": "K:2", "to": "Q:2"}}}
+                """));
+    Explanation found =
+        Explanations.of(
+                facts,
+                List.of(
+                    shown(facts, "K:2", "Q:2", false, 2),
+                    shown(facts, "K:2", "Q:1", true, 3),
+                    shown(facts, "K:1", "Q:2", true, 4),
+                    shown(facts, "K:1", "Q:1", false, 5)))
+            .get(0);
+    assertThat(found.sets()).hasSizeGreaterThan(1);
+    Telling telling = found.telling().orElseThrow();
+    assertThat(List.of(telling.from().text(), telling.to().text())).containsExactly("H:1", "K:1");
+  }
+
   @Test
   void oneOpenReadingIsTwoThingsAndAReadingTellsThemApart() {
     Facts facts = facts();
