@@ -11,8 +11,8 @@ import org.tugtest.facts.Facts;
  * @param steps what to do, one after the other
  * @param parked how many terminals wait out of any cavity that is their own while others move
  * @param cautions what to think of before the first step, such as loops that may be interlocks
- * @param ways wires of which no end moves and whose length has to be seen to all the same, and
- *     splices that are made anew elsewhere, each a sentence
+ * @param besides what is done though no end moves, each a sentence: fuses, coverings, splices that
+ *     are made anew elsewhere, wires whose length has to be seen to
  * @param open what the sheet cannot do, since the loom that is wanted does not say it rightly, and
  *     what could not be judged
  */
@@ -21,12 +21,12 @@ public record Rework(
     List<Step> steps,
     int parked,
     List<String> cautions,
-    List<String> ways,
+    List<String> besides,
     List<String> open) {
   public Rework {
     steps = List.copyOf(steps);
     cautions = List.copyOf(cautions);
-    ways = List.copyOf(ways);
+    besides = List.copyOf(besides);
     open = List.copyOf(open);
   }
 
@@ -64,12 +64,9 @@ public record Rework(
       }
     }
     open.addAll(bench.reach().unjudged());
+    List<String> besides = new ArrayList<>(new Besides(now, target).sentences());
+    besides.addAll(new Ways(now, target, matching, pieces, jobs).sentences());
     return new Rework(
-        order,
-        steps,
-        parked,
-        Interlocks.cautions(now, target, matching),
-        new Ways(now, target, matching, pieces, jobs).sentences(),
-        open);
+        order, steps, parked, Interlocks.cautions(now, target, matching), besides, open);
   }
 }

@@ -80,7 +80,7 @@ record Told(
 
   /** What the steps leave to see to. */
   private static List<String> seenTo(Rework rework) {
-    List<String> all = new ArrayList<>(rework.ways());
+    List<String> all = new ArrayList<>(rework.besides());
     all.addAll(rework.open());
     return all;
   }

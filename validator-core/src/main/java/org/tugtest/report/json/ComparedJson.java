@@ -210,7 +210,7 @@ final class ComparedJson {
           .end();
     }
     json.end();
-    List<String> open = new ArrayList<>(rework.ways());
+    List<String> open = new ArrayList<>(rework.besides());
     open.addAll(rework.open());
     json.texts("reworkCautions", rework.cautions()).texts("reworkOpen", open);
   }

@@ -34,7 +34,7 @@ record BenchSections(Report report, BoundedPage page) {
   private void rework(String title, Rework rework, int most) {
     List<String> lines = new ArrayList<>();
     rework.cautions().forEach(caution -> lines.add("- **" + plain(caution) + "**\n"));
-    rework.ways().forEach(way -> lines.add("- " + plain(way) + "\n"));
+    rework.besides().forEach(way -> lines.add("- " + plain(way) + "\n"));
     rework.open().forEach(open -> lines.add("- left open: " + plain(open) + "\n"));
     List<StepText.Line> steps = StepText.lines(rework.steps());
     for (int i = 0; i < steps.size(); i++) {

@@ -36,7 +36,7 @@ class WaysTest {
   private static List<String> ways(Facts now, Facts target) {
     Rework rework = of(now, target);
     assertThat(rework.steps()).isEmpty();
-    return rework.ways();
+    return rework.besides();
   }
 
   @Test

@@ -85,9 +85,9 @@ public final class ReworkSheet {
         .style(Assets.rooms() + Assets.read(ReworkSheet.class, "rework.css"));
     caution(sheet, "May be an interlock", rework.cautions());
     caution(sheet, "Does not reach any more", tooShort(rework));
-    caution(sheet, "No end moves, but the way does", rework.ways());
+    caution(sheet, "Besides the terminals", rework.besides());
     caution(sheet, "Cannot be done or judged from the files", rework.open());
-    steps(sheet, sittings, marks, rework.ways().isEmpty());
+    steps(sheet, sittings, marks, rework.besides().isEmpty());
     faces(sheet, comparison, work.putsBack());
     again(sheet, work.retest());
   }
@@ -136,7 +136,9 @@ public final class ReworkSheet {
       Sheet.Builder sheet, List<Sitting> sittings, List<String> marks, boolean all) {
     if (sittings.isEmpty()) {
       String none =
-          all ? "There is nothing to do on the bench." : "No terminal moves; see above what does.";
+          all
+              ? "There is nothing to do on the bench."
+              : "No terminal moves; what is to be done stands above.";
       sheet.add(Table.of(STEPS, List.of(), none));
     }
     for (int i = 0; i < sittings.size(); i++) {
