@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.File;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -22,6 +23,7 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.io.FileHandler;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
 import org.openqa.selenium.support.ui.FluentWait;
@@ -37,9 +39,20 @@ public final class Chromium implements AutoCloseable {
   private static final Duration SLOW_MACHINE = Duration.ofMinutes(3);
 
   private final ChromeDriver driver;
+  private final Path folder;
 
-  private Chromium(ChromeDriver driver) {
+  private Chromium(ChromeDriver driver, Path folder) {
     this.driver = driver;
+    this.folder = folder;
+  }
+
+  /** What browser and driver put down there, profile and sockets, is taken away in the end. */
+  private static Path temporary() {
+    try {
+      return Files.createTempDirectory("chromium");
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   static boolean isInstalled() {
@@ -54,8 +67,9 @@ public final class Chromium implements AutoCloseable {
     return onPath("chromedriver");
   }
 
-  /** Starts it with a fresh profile, which the driver takes away in the end. */
+  /** Starts it with a fresh profile. */
   static Chromium start() {
+    Path folder = temporary();
     LoggingPreferences logs = new LoggingPreferences();
     logs.enable(LogType.BROWSER, Level.ALL);
     logs.enable(LogType.PERFORMANCE, Level.ALL);
@@ -80,10 +94,11 @@ public final class Chromium implements AutoCloseable {
             .usingDriverExecutable(chromedriver().orElseThrow().toFile())
             .usingAnyFreePort()
             .withTimeout(SLOW_MACHINE)
+            .withEnvironment(Map.of("TMPDIR", folder.toString()))
             .build();
     // A run that is broken off leaves no browser behind.
     Runtime.getRuntime().addShutdownHook(new Thread(service::stop));
-    return new Chromium(new ChromeDriver(service, options));
+    return new Chromium(new ChromeDriver(service, options), folder);
   }
 
   private static Optional<Path> onPath(String... names) {
@@ -254,5 +269,6 @@ public final class Chromium implements AutoCloseable {
   @Override
   public void close() {
     driver.quit();
+    FileHandler.delete(folder.toFile());
   }
 }

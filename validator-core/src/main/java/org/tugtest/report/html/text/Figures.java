@@ -10,6 +10,9 @@ public final class Figures {
   private static final MathContext THREE = new MathContext(3, RoundingMode.HALF_UP);
   private static final double SMALL = 0.1;
 
+  /** Amperes that are none: what a solver leaves over. */
+  private static final double NOTHING = 1e-7;
+
   private Figures() {}
 
   /** {@code 12.08 V}. */
@@ -20,7 +23,10 @@ public final class Figures {
   /** {@code 34.2 A}, {@code 20 mA}. */
   public static String amps(double amps) {
     double size = Math.abs(amps);
-    return size > 0 && size < SMALL ? three(1000 * size) + " mA" : three(size) + " A";
+    if (!(size >= NOTHING && size < SMALL)) {
+      return three(size) + " A";
+    }
+    return size < SMALL / 1000 ? three(1e6 * size) + " µA" : three(1000 * size) + " mA";
   }
 
   /** {@code 1.25 mΩ}, {@code 8.5 Ω}. */

@@ -20,6 +20,10 @@ class FiguresTest {
   void choosesTheUnit() {
     assertThat(Figures.amps(-0.0999)).isEqualTo("99.9 mA");
     assertThat(Figures.amps(0.1)).isEqualTo("0.1 A");
+    assertThat(Figures.amps(0.0001)).isEqualTo("0.1 mA");
+    assertThat(Figures.amps(3.69e-6)).isEqualTo("3.69 µA");
+    assertThat(Figures.amps(9e-8)).isEqualTo("0 A");
+    assertThat(Figures.amps(0)).isEqualTo("0 A");
     assertThat(Figures.milliohm(999.4)).isEqualTo("999 mΩ");
     assertThat(Figures.milliohm(1500)).isEqualTo("1.5 Ω");
     assertThat(Figures.drop(-0.0641)).isEqualTo("64.1 mV");
