@@ -27,6 +27,7 @@ final class Live {
   private final Reach plus;
   private final Reach minus;
   private final Joined joined;
+  private final Joined circuits;
 
   private Live(Facts facts, OperatingPoint state) {
     this.state = state;
@@ -42,9 +43,15 @@ final class Live {
     this.plus = Reach.from(network, from, (edge, at) -> passes(edge, at.equals(edge.a())));
     this.minus = Reach.from(network, back, (edge, at) -> passes(edge, at.equals(edge.b())));
     this.joined = new Joined(network.points().size());
+    this.circuits = new Joined(network.points().size());
     for (int i = 0; i < network.edges().size(); i++) {
-      if (passes(network.edges().get(i), true)) {
+      Edge edge = network.edges().get(i);
+      boolean passes = passes(edge, true);
+      if (passes) {
         joined.join(network.indexOfA(i), network.indexOfB(i));
+      }
+      if (passes || (isSource(edge) && state.powered(edge.a()))) {
+        circuits.join(network.indexOfA(i), network.indexOfB(i));
       }
     }
   }
@@ -90,11 +97,22 @@ final class Live {
     return plus.reaches(load.a()) || plus.reaches(load.b());
   }
 
-  /** Whether the other end, when one is fed, is on a source's minus. */
+  private static boolean isSource(Edge edge) {
+    return edge instanceof Edge.OfElement inside && inside.element() instanceof Element.Source;
+  }
+
+  /**
+   * Whether the other end, when one is fed, is on a source's minus, and on that of a source to
+   * whose plus the current can come back.
+   */
   boolean returns(Edge.OfElement load) {
-    return (plus.reaches(load.a()) && minus.reaches(load.b()))
-        || (plus.reaches(load.b()) && minus.reaches(load.a()))
-        || (!fed(load) && (minus.reaches(load.a()) || minus.reaches(load.b())));
+    if (!fed(load)) {
+      return minus.reaches(load.a()) || minus.reaches(load.b());
+    }
+    boolean home =
+        (plus.reaches(load.a()) && minus.reaches(load.b()))
+            || (plus.reaches(load.b()) && minus.reaches(load.a()));
+    return home && circuits.find(network.index(load.a())) == circuits.find(network.index(load.b()));
   }
 
   /**

@@ -58,6 +58,9 @@ public final class VoltageDropExcessive implements Rule {
               """
               The finding tells supply and return apart and names what loses most: shorten it, take
               the next gauge, or mend the joint.
+              A part it names brings the whole way within its limit, stands what flows and what the
+              fuses let through there, and suits the terminals, seals and splices at both ends; of
+              what else rules say to it nothing is tried.
               """)
           .basis(
               """

@@ -117,4 +117,24 @@ class LoadWithoutReturnTest {
         .as("the wires take what is missing to 6 V")
         .containsExactly("A.it has no way to a source's minus in state run");
   }
+
+  @Test
+  void theMinusOfABatteryWithNoEarthInCommonIsNoReturn() {
+    String car =
+        """
+        {"format": 1,
+         "devices": {
+           "B1": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+           "B2": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+           "A": {"elements": {"led": {"kind": "load", "a": "1", "b": "2", "amps": 1}}}},
+         "wires": {"W1": {"from": "B1:+", "to": "A:1"}, "W2": {"from": "A:2", "to": "B2:-"}%s}}
+        """;
+    assertThat(Judged.of(new LoadWithoutReturn(), car.formatted("")).messages())
+        .containsExactly("A.led has no way to a source's minus in state as drawn");
+    assertThat(Judged.of(new VoltsUnderLeast(), car.formatted("")).findings()).isEmpty();
+    String earth = ", \"W3\": {\"from\": \"B1:-\", \"to\": \"B2:-\"}";
+    assertThat(Judged.of(new LoadWithoutReturn(), car.formatted(earth)).findings()).isEmpty();
+    String row = ", \"W3\": {\"from\": \"B1:-\", \"to\": \"B2:+\"}";
+    assertThat(Judged.of(new LoadWithoutReturn(), car.formatted(row)).findings()).isEmpty();
+  }
 }
