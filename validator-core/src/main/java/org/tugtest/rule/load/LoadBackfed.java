@@ -14,6 +14,8 @@ import org.tugtest.model.DeviceType;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
 import org.tugtest.network.Point;
+import org.tugtest.network.Reach;
+import org.tugtest.network.Sides;
 import org.tugtest.operate.OperatingPoint;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Heading;
@@ -25,6 +27,8 @@ import org.tugtest.rule.Settings;
 
 /** A load that no one wants to work in a state sees volts all the same: a sneak path. */
 public final class LoadBackfed implements Rule {
+  private static final String IDLE =
+      "its contacts lie between no source and no load, so that it moves nothing";
   private static final String ELECTRONICS = "electronicsV";
   private static final String PERCENT = "percent";
   private static final double RELEASE = 15;
@@ -38,7 +42,8 @@ public final class LoadBackfed implements Rule {
               Switched loads and relay coils that a state does not list and that see volts all the
               same: a coil over its dropOutV, a load of a device with signals over 5 V, any other
               load over 10 % of nominal. A coil whose contact passes current in that state does its
-              work and is not found. Internal and free loads are left out.
+              work and is not found; one whose contacts lack the wire or fuse to anything is not judged.
+              Internal and free loads are left out.
               """)
           .why(
               """
@@ -109,7 +114,9 @@ public final class LoadBackfed implements Rule {
         }
       }
     }
-    if (!seen.isEmpty()) {
+    if (!seen.isEmpty() && movesNothing(facts, user)) {
+      ledger.notJudged(user.subject(), IDLE);
+    } else if (!seen.isEmpty()) {
       ledger.finding(finding(facts, user, limit, seen));
     } else if (unwanted) {
       ledger.fine();
@@ -150,6 +157,59 @@ public final class LoadBackfed implements Rule {
       }
     }
     return false;
+  }
+
+  /**
+   * Whether a coil has contacts that are wired, and none of them lies between a source and a load:
+   * a wire or fuse is missing there, which has a finding of its own.
+   */
+  private static boolean movesNothing(Facts facts, Edge.OfElement user) {
+    boolean half = false;
+    for (Edge edge : facts.network().edges()) {
+      if (edge instanceof Edge.OfElement inside
+          && inside.device().equals(user.device())
+          && inside.element() instanceof Element.Contact contact
+          && user.name().equals(contact.coil())) {
+        Ends one = Ends.of(facts, inside, inside.a());
+        Ends other = Ends.of(facts, inside, inside.b());
+        if ((one.source() && other.load()) || (one.load() && other.source())) {
+          return false;
+        }
+        half |= one.source() || one.load() || other.source() || other.load();
+      }
+    }
+    return half && user.element() instanceof Element.Coil;
+  }
+
+  /** What a way from one end of a contact comes to, without passing the contact or a load. */
+  private record Ends(boolean source, boolean load) {
+    static Ends of(Facts facts, Edge contact, Point start) {
+      Reach reach =
+          Reach.from(
+              facts.network(),
+              List.of(start),
+              (edge, from) -> !edge.equals(contact) && !isEnd(edge));
+      boolean source = false;
+      boolean load = false;
+      for (Point point : reach.points()) {
+        for (Edge edge : facts.network().edgesAt(point)) {
+          boolean end = isEnd(edge);
+          boolean gives =
+              edge instanceof Edge.OfElement in && in.element() instanceof Element.Source;
+          source |= end && gives;
+          load |= end && !gives && !Sides.isFuse(edge);
+        }
+      }
+      return new Ends(source, load);
+    }
+
+    private static boolean isEnd(Edge edge) {
+      return edge instanceof Edge.OfElement inside
+          && (inside.element() instanceof Element.Source
+              || inside.element() instanceof Element.Load
+              || inside.element() instanceof Element.Coil
+              || (inside.element() instanceof Element.Fuse && !inside.fitted()));
+    }
   }
 
   private static Finding.Draft finding(

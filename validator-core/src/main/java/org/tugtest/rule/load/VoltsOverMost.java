@@ -24,6 +24,11 @@ public final class VoltsOverMost implements Rule {
   private static final String TIMES = "times";
   private static final String TIMES_LEAST = "timesLeast";
   private static final String TIMES_PULL_IN = "timesPullIn";
+
+  /** Supplies of vehicles, and the share of one at which what is made for it still works. */
+  private static final double[] SUPPLIES = {12, 24, 36, 48};
+
+  private static final double STILL_WORKS = 0.9;
   private static final String NO_FIGURE =
       "it gives no maxV, atVolts or minV, and the sources are of several voltages";
   private static final RuleInfo INFO =
@@ -35,8 +40,9 @@ public final class VoltsOverMost implements Rule {
               Volts at a load or coil over its maxV, in any state, whether it wants the load or not.
               Where no maxV is given, a warning: a load over 1.6 times its atVolts, else over four
               times its minV; a coil over 3.2 times its pullInV; and one that gives none of these
-              over 1.6 times nominal. The last says nothing where the harness has sources of other
-              volts, as behind a converter: such a load is not judged.
+              over 1.6 times nominal. Where the harness has sources of other volts than nominal, as
+              behind a converter, a load with minV is held to 1.6 times the least supply of 12, 24,
+              36 and 48 V whose 90 % reach its minV, and one without any figure is not judged.
               """)
           .why(
               """
@@ -112,7 +118,7 @@ public final class VoltsOverMost implements Rule {
     if (worst == null) {
       return;
     }
-    Most most = most(facts, settings, user);
+    Most most = most(facts, settings, user, several);
     double volts = Math.abs(worst.across(user));
     if (volts > most.volts()) {
       ledger.finding(finding(facts, user, worst, volts, most));
@@ -123,7 +129,7 @@ public final class VoltsOverMost implements Rule {
     }
   }
 
-  private static Most most(Facts facts, Settings settings, Edge.OfElement user) {
+  private static Most most(Facts facts, Settings settings, Edge.OfElement user, boolean several) {
     Double given = null;
     Double at = null;
     Double least = null;
@@ -145,6 +151,13 @@ public final class VoltsOverMost implements Rule {
     double times = settings.number(TIMES, user.subject());
     if (at != null) {
       return practice(times, at, "its atVolts");
+    }
+    if (several && least != null && user.element() instanceof Element.Load) {
+      for (double supply : SUPPLIES) {
+        if (least <= STILL_WORKS * supply) {
+          return practice(times, supply, "the supply that its minV fits");
+        }
+      }
     }
     if (least != null && least > 0) {
       return practice(settings.number(setting, user.subject()), least, "its " + word);

@@ -2,6 +2,7 @@ package org.tugtest.rule.load;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.tugtest.rule.Judged;
 
@@ -139,5 +140,44 @@ class LoadBackfedTest {
     assertThat(judged.subjects())
         .as("the earth of the splice is missing: the current goes back through B and C")
         .containsExactlyInAnyOrder("devices/B.l", "devices/C.l");
+  }
+
+  /** A relay that the ignition pulls, whose pump is joined or not, and fused or not. */
+  private static Judged relay(String wires, String rating) {
+    return Judged.of(
+        new LoadBackfed(),
+        """
+        {"format": 1, "sketch": true,
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+           "FB": {"elements": {"f1": {"kind": "fuse", "a": "in", "b": "1"%s}}},
+           "K": {"elements": {"coil": {"kind": "coil", "a": "86", "b": "85", "ohms": 80},
+                              "no": {"kind": "contact", "a": "30", "b": "87", "coil": "coil"}}},
+           "SW": {"elements": {"c": {"kind": "contact", "a": "1", "b": "2"}}},
+           "PUMP": {"elements": {"m": {"kind": "load", "a": "1", "b": "2", "amps": 5}}}},
+         "wires": {"W1": {"from": "BAT:+", "to": "FB:in"}, "W2": {"from": "BAT:+", "to": "K:86"},
+                   "W3": {"from": "K:85", "to": "BAT:-"}, "W4": {"from": "FB:1", "to": "K:30"},
+                   "W5": {"from": "PUMP:2", "to": "BAT:-"}%s},
+         "states": {"on": {"on": ["PUMP"]}}}
+        """
+            .formatted(rating, wires));
+  }
+
+  @Test
+  void aCoilWhosePumpLacksItsWireOrFuseIsNotTheFault() {
+    String rated = ", \"ratingA\": 10";
+    String wire = ", \"W6\": {\"from\": \"K:87\", \"to\": \"PUMP:1\"}";
+    assertThat(relay(wire, rated).findings()).isEmpty();
+    for (Judged judged : List.of(relay("", rated), relay(wire, ""))) {
+      assertThat(judged.findings()).isEmpty();
+      assertThat(judged.coverage().missing())
+          .containsKey("its contacts lie between no source and no load, so that it moves nothing");
+    }
+    String open =
+        ", \"W6\": {\"from\": \"K:87\", \"to\": \"SW:1\"}, \"W7\": {\"from\": \"SW:2\","
+            + " \"to\": \"PUMP:1\"}";
+    assertThat(relay(open, rated).messages())
+        .as("a switch behind it that is open is a matter of the state")
+        .containsExactly("K.coil sees 12 V in state on, which does not want it; at most 1.8 V");
   }
 }

@@ -22,6 +22,8 @@ class VoltsOverMostTest {
             .formatted(volts, element, more));
   }
 
+  private static final String AT_24 = ", \"defaults\": {\"nominalV\": 24}";
+
   private static Judged load(double volts, String figures) {
     return judged(volts, "\"kind\": \"load\", " + figures, "");
   }
@@ -51,8 +53,9 @@ class VoltsOverMostTest {
 
   @Test
   void aControlUnitIsToldByTheVoltsItStopsAt() {
-    assertThat(load(31.9, "\"watts\": 0.01, \"minV\": 8").findings()).isEmpty();
-    assertThat(load(32.1, "\"watts\": 0.01, \"minV\": 8").messages())
+    assertThat(judged(31.9, "\"kind\": \"load\", \"watts\": 0.01, \"minV\": 8", AT_24).findings())
+        .isEmpty();
+    assertThat(judged(32.1, "\"kind\": \"load\", \"watts\": 0.01, \"minV\": 8", AT_24).messages())
         .containsExactly("U.it sees 32.1 V in state as drawn; it stands 32 V (4 times its minV)");
   }
 
@@ -93,5 +96,18 @@ class VoltsOverMostTest {
   @Test
   void whatSeesNoVoltsIsNoSubject() {
     assertThat(load(0, "\"ohms\": 10000, \"maxV\": 16").coverage().subjects()).isZero();
+  }
+
+  @Test
+  void besideOtherVoltagesTheSupplyThatMinVFitsCounts() {
+    String other = ", \"defaults\": {\"nominalV\": 12}";
+    String fan = "\"kind\": \"load\", \"watts\": 0.01, \"minV\": %s";
+    Judged over = judged(38.5, fan.formatted("21.6"), other);
+    assertThat(over.messages())
+        .containsExactly(
+            "U.it sees 38.5 V in state as drawn; it stands 38.4 V (1.6 times the supply that its"
+                + " minV fits)");
+    assertThat(judged(38.3, fan.formatted("21.6"), other).findings()).isEmpty();
+    assertThat(judged(38.5, fan.formatted("21.7"), other).findings()).as("made for 36 V").isEmpty();
   }
 }
