@@ -13,8 +13,11 @@ import org.tugtest.base.Ground;
 import org.tugtest.base.Seen;
 import org.tugtest.check.RuleCatalog;
 import org.tugtest.check.Selection;
+import org.tugtest.model.Harness;
 import org.tugtest.read.HarnessReader;
 import org.tugtest.report.Gate;
+import org.tugtest.report.HarnessReport;
+import org.tugtest.report.PrintableText;
 import org.tugtest.report.Report;
 import org.tugtest.rule.RuleInfo;
 
@@ -55,6 +58,7 @@ final class CheckRun {
       Judging judging = new Judging(around, place, catalog, selection, 0, log);
       Against against = judging.find(ground, order.against(), order.against().ofCheck());
       Report report = looking.report(seen.revision(), gate, catalog, judging.judge(seen, against));
+      report.harnesses().stream().filter(CheckRun::holdsNothing).forEach(this::warnOfNothing);
       Optional<Path> shown = reports.write(report, place.output());
       Verdict verdict = new Verdict(around, report, shown, log);
       verdict.print();
@@ -63,6 +67,21 @@ final class CheckRun {
       outcome.say(report.outcome());
       verdict.decide();
     }
+  }
+
+  /** A root that was read and holds nothing passes every rule: a lost file would pass unseen. */
+  private static boolean holdsNothing(HarnessReport root) {
+    Harness harness = root.facts().harness();
+    return !root.facts().unread().contains(root.root())
+        && harness.wires().isEmpty()
+        && harness.devices().isEmpty()
+        && harness.connectors().isEmpty();
+  }
+
+  private void warnOfNothing(HarnessReport root) {
+    log.warn(
+        PrintableText.of(root.root())
+            + " holds no wire, no device and no connector, so there was nothing to check in it");
   }
 
   private void nothingToCheck(Looking looking, OutcomeFile outcome) throws MojoExecutionException {

@@ -179,4 +179,20 @@ class CheckGoalTest {
         .isThrownBy(() -> check(stage, parameters))
         .withMessageStartingWith("blocked: car.harness.json by 1 new warning");
   }
+
+  @Test
+  void aHarnessThatHoldsNothingDoesNotPassUnseen()
+      throws IOException, MojoExecutionException, MojoFailureException {
+    String said = "holds no wire, no device and no connector";
+    Stage empty = Stage.in(folder).with(Stage.ROOT, "{\"format\": 1}");
+    check(empty, "formats", List.of("json"));
+    assertThat(empty.log().lines()).anyMatch(line -> line.startsWith("car.harness.json " + said));
+    Stage sound = Stage.in(folder).sound();
+    check(sound, "formats", List.of("json"));
+    assertThat(sound.log().lines()).noneMatch(line -> line.contains(said));
+    Stage unread = Stage.in(folder).with(Stage.ROOT, "{");
+    assertThatExceptionOfType(MojoFailureException.class)
+        .isThrownBy(() -> check(unread, "formats", List.of("json")));
+    assertThat(unread.log().lines()).noneMatch(line -> line.contains(said));
+  }
 }

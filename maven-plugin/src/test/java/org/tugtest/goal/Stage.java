@@ -79,12 +79,18 @@ record Stage(Path folder, SaidLog log, Environment environment) {
   }
 
   private static void set(Object goal, String name, Object value) {
-    try {
-      var field = goal.getClass().getDeclaredField(name);
-      field.setAccessible(true);
-      field.set(goal, value);
-    } catch (ReflectiveOperationException missing) {
-      throw new IllegalArgumentException(name, missing);
+    for (Class<?> type = goal.getClass(); type != null; type = type.getSuperclass()) {
+      try {
+        var field = type.getDeclaredField(name);
+        field.setAccessible(true);
+        field.set(goal, value);
+        return;
+      } catch (NoSuchFieldException above) {
+        // goals share parameters in a class above them
+      } catch (IllegalAccessException closed) {
+        throw new IllegalArgumentException(name, closed);
+      }
     }
+    throw new IllegalArgumentException(name);
   }
 }
