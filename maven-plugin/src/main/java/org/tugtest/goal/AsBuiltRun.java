@@ -107,7 +107,7 @@ final class AsBuiltRun {
           (refused.size() == 1 ? "1 thing" : refused.size() + " things")
               + " told of the loom as built does not fit the plan; first: "
               + first.message()
-              + "; "
+              + (first.message().endsWith(".") ? " " : "; ")
               + first.remedy());
     }
   }

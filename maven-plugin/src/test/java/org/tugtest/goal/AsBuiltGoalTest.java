@@ -56,6 +56,21 @@ class AsBuiltGoalTest {
   }
 
   @Test
+  void aRecordThatIsMiswrittenIsToldInWholeSentences() throws IOException {
+    String record =
+        """
+        {"format": 1,
+         "record": {"plan": "car.harness.json", "loom": "front", "revision": "A", "by": "bench 1",
+                    "date": "2026-11-20"},
+         "entries": {"1": {"kind": "re-pinned", "at": "X1:9", "built": "X1:3", "reason": "worn"}}}
+        """;
+    Stage stage = Stage.in(folder).sound().with("src/main/harness/1.record.json", record);
+    assertThatExceptionOfType(MojoExecutionException.class)
+        .isThrownBy(() -> asBuilt(stage))
+        .withMessageContaining("does not have the form expected there. A place: section/id");
+  }
+
+  @Test
   void whatDoesNotFitThePlanCannotBeChecked() throws IOException {
     Stage stage = Stage.in(folder).sound().with(READINGS, "from,to,joined\nX1:1,X7:1,yes\n");
     assertThatExceptionOfType(MojoExecutionException.class)

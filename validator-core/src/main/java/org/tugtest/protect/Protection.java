@@ -2,6 +2,7 @@ package org.tugtest.protect;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,12 +40,12 @@ public final class Protection {
   private final Limits limits;
   private final Ratings ratings;
   private final List<Edge.OfElement> unrated = new ArrayList<>();
-  private final Map<String, Exposure> exposures = new TreeMap<>(NaturalOrder.NATURAL);
-  private final Map<String, Exposure> returning = new TreeMap<>(NaturalOrder.NATURAL);
-  private final Map<String, OneFault> oneFaults = new TreeMap<>(NaturalOrder.NATURAL);
-  private final Map<String, Integer> blocks = new TreeMap<>(NaturalOrder.NATURAL);
-  private final Map<String, LimitedReturns.Bound> boundBack = new TreeMap<>(NaturalOrder.NATURAL);
-  private final Map<String, Map<Integer, Integer>> standing = new TreeMap<>(NaturalOrder.NATURAL);
+  private final Map<String, Exposure> exposures = new LinkedHashMap<>();
+  private final Map<String, Exposure> returning = new LinkedHashMap<>();
+  private final Map<String, OneFault> oneFaults = new LinkedHashMap<>();
+  private final Map<String, Integer> blocks = new LinkedHashMap<>();
+  private final Map<String, LimitedReturns.Bound> boundBack = new LinkedHashMap<>();
+  private final Map<String, Map<Integer, Integer>> standing = new LinkedHashMap<>();
 
   private Protection(Harness harness, Network network, ClosedTogether together) {
     this.network = network;
@@ -101,7 +102,7 @@ public final class Protection {
     LimitedReturns limited = new LimitedReturns(network, back, tree, limits);
     Limits.Found most = limits.with(fuse -> rating(fuse, Double.POSITIVE_INFINITY));
     Limits.Found least = unrated.isEmpty() ? most : limits.with(fuse -> rating(fuse, 0));
-    for (int i = 0; i < network.edges().size(); i++) {
+    for (int i : wires()) {
       if (network.edges().get(i) instanceof Edge.OfWire wire) {
         String id = wire.wire().id();
         Limit limit = most.feed().get(i);
@@ -129,6 +130,22 @@ public final class Protection {
         }
       }
     }
+  }
+
+  /**
+   * The numbers of the wires, in natural order of their ids, in which they mostly stand already.
+   */
+  private List<Integer> wires() {
+    Map<Integer, String> ids = new LinkedHashMap<>();
+    for (int i = 0; i < network.edges().size(); i++) {
+      if (network.edges().get(i) instanceof Edge.OfWire wire) {
+        ids.put(i, wire.wire().id());
+      }
+    }
+    return ids.entrySet().stream()
+        .sorted(Map.Entry.comparingByValue(NaturalOrder.NATURAL))
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
   private boolean goesOn(Edge edge, Point from) {
