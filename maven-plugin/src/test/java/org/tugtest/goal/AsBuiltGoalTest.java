@@ -64,7 +64,15 @@ class AsBuiltGoalTest {
                     "date": "2026-11-20"},
          "entries": {"1": {"kind": "re-pinned", "at": "X1:9", "built": "X1:3", "reason": "worn"}}}
         """;
-    Stage stage = Stage.in(folder).sound().with("src/main/harness/1.record.json", record);
+    String plan =
+        """
+        {"format": 1, "sketch": true, "loom": {"id": "front", "revision": "A"},
+         "wires": {"W1": {"from": "X1:1", "to": "X2:1", "areaMm2": 1.0}}}
+        """;
+    Stage stage =
+        Stage.in(folder)
+            .with("src/main/harness/car.harness.json", plan)
+            .with("src/main/harness/1.record.json", record);
     assertThatExceptionOfType(MojoExecutionException.class)
         .isThrownBy(() -> asBuilt(stage))
         .withMessageContaining("does not have the form expected there. A place: section/id");
