@@ -43,8 +43,10 @@ public final class ContactWeldsOnInrush implements Rule {
               For each contact the sum of inrushA of the loads whose current passes it in one state,
               as if all started when it closes, against three times its ratingA. A load with
               capacitanceUf draws what its volts drive through the resistance of its way and its
-              source, less what it is charged to already in a state in which the contact is open,
-              as by a resistor of a pre-charge relay; charging within 0.1 ms does not count.
+              source, less what it is charged to already in a state in which this contact alone is
+              open, as by a resistor of a pre-charge relay; where there is no such state among
+              those in which it is open, another contact closes the circuit. Charging within 0.1 ms
+              does not count.
               """)
           .why(
               """
@@ -142,16 +144,35 @@ public final class ContactWeldsOnInrush implements Rule {
       return 0;
     }
     double before = 0;
+    boolean open = false;
+    boolean last = false;
     for (OperatingPoint other : facts.operating().all()) {
-      boolean entered = state.from().map(other.state()::equals).orElse(!other.conducts(contact));
-      if (entered) {
+      boolean here = state.from().map(other.state()::equals).orElse(!other.conducts(contact));
+      open |= here;
+      if (here && isLast(feed, contact, other)) {
+        last = true;
         before = Math.max(before, Math.abs(other.across(feed.load())));
       }
+    }
+    if (open && !last) {
+      return 0;
     }
     double ohms = feed.wayOhms() + sourceOhms(feed.supply().source());
     double seconds = micro * 1e-6 * ohms;
     double lacking = feed.volts() - before;
     return lacking > 0 && seconds >= LEAST_S ? lacking / ohms : 0;
+  }
+
+  /** Whether all other contacts on the way are closed, so that this one closes the circuit. */
+  private static boolean isLast(Feed feed, Edge.OfElement contact, OperatingPoint before) {
+    for (Way way : List.of(feed.supply(), feed.back())) {
+      for (Way.Step step : way.steps()) {
+        if (!step.edge().equals(contact) && !before.conducts(step.edge())) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   private static double sourceOhms(Edge.@Nullable OfElement source) {

@@ -72,5 +72,29 @@ class ContactWeldsOnInrushTest {
     assertThat(precharged(1900, 10, "").findings()).as("charged within 0.1 ms").isEmpty();
     String charged = ", \"charging\": {\"set\": {\"PRE\": \"on\"}}";
     assertThat(precharged(2001, 10, charged).findings()).isEmpty();
+    String idle = ", \"idle\": {}";
+    assertThat(precharged(2001, 10, idle).messages()).as("open and not charged").hasSize(1);
+  }
+
+  @Test
+  void ofTwoContactsInARowTheLastToCloseTakesTheCharge() {
+    Judged judged =
+        Judged.of(
+            new ContactWeldsOnInrush(),
+            """
+            {"format": 1, "defaults": {"nominalV": 48},
+             "devices": {
+               "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 50, "ohms": 0.05}}},
+               "MSD": {"elements": {"c": {"kind": "contact", "a": "1", "b": "2", "ratingA": 10}}},
+               "K": {"elements": {"c": {"kind": "contact", "a": "1", "b": "2", "ratingA": 10}}},
+               "MC": {"elements": {"in": {"kind": "load", "a": "1", "b": "2", "ohms": 50, "use": "internal", "capacitanceUf": 9000}}}},
+             "wires": {"W1": {"from": "BAT:+", "to": "MSD:1", "areaMm2": 25, "cutMm": 100},
+                       "W2": {"from": "MSD:2", "to": "K:1", "areaMm2": 25, "cutMm": 100},
+                       "W3": {"from": "K:2", "to": "MC:1", "areaMm2": 25, "cutMm": 100},
+                       "W4": {"from": "MC:2", "to": "BAT:-", "areaMm2": 25, "cutMm": 100}},
+             "states": {"off": {}, "ready": {"set": {"MSD": "on"}},
+                        "drive": {"set": {"MSD": "on", "K": "on"}, "on": ["MC"]}}}
+            """);
+    assertThat(judged.subjects()).containsExactly("devices/K.c");
   }
 }
