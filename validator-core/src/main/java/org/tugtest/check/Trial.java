@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Finding;
@@ -23,6 +24,7 @@ import org.tugtest.rule.Rule;
 import org.tugtest.rule.RuleInfo;
 import org.tugtest.rule.Settings;
 import org.tugtest.rule.Stage;
+import org.tugtest.threads.ManyHands;
 
 /**
  * What the rules would say of a harness of which some wires were made of other parts. Every rule
@@ -91,19 +93,31 @@ public final class Trial {
         new ReadHarness(
             harness.withWires(wires), facts.places(), List.of(), facts.texts(), facts.unread());
     Facts then = Facts.of(read, facts.today(), facts.knownRules());
+    Map<Rule, Optional<List<Finding>>> said = new ConcurrentHashMap<>();
+    ManyHands.all(
+        rules.stream().map(rule -> (Runnable) () -> said.put(rule, said(rule, then))).toList());
     List<Finding> found = new ArrayList<>();
     for (Rule rule : rules) {
-      Ledger ledger = new Ledger(rule.info(), settings(then, rule), then.places());
-      try {
-        rule.judge(then, settings(then, rule), ledger);
-      } catch (RuntimeException | StackOverflowError | LinkageError | AssertionError broken) {
+      Optional<List<Finding>> its = said.getOrDefault(rule, Optional.empty());
+      if (its.isEmpty()) {
         return Optional.empty();
       }
-      ledger.findings().stream()
+      its.get().stream()
           .filter(finding -> finding.level().atLeast(Level.WARNING))
           .forEach(found::add);
     }
     return Optional.of(found);
+  }
+
+  /** What a rule says; empty when it breaks. */
+  private static Optional<List<Finding>> said(Rule rule, Facts then) {
+    Ledger ledger = new Ledger(rule.info(), settings(then, rule), then.places());
+    try {
+      rule.judge(then, settings(then, rule), ledger);
+    } catch (RuntimeException | StackOverflowError | LinkageError | AssertionError broken) {
+      return Optional.empty();
+    }
+    return Optional.of(ledger.findings());
   }
 
   /** Whether a finding of the trial is new, or graver than now, or its figure worse. */
