@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Finding;
+import org.tugtest.finding.Level;
 import org.tugtest.finding.Subject;
 import org.tugtest.network.Point;
 import org.tugtest.rule.load.DeadStretch;
@@ -35,6 +37,37 @@ final class Causes {
           "wire-burns-before-fuse",
           "wire-overheats");
 
+  /** What makes all that is reckoned of the states wrong, the worst first. */
+  private static final List<String> WRONG_SUPPLY =
+      List.of("voltage-out-of-scope", "supply-shorted", "diode-across-supply");
+
+  /** What is said of solved states: with a wrong supply it says nothing of the thing itself. */
+  private static final List<String> OF_STATES =
+      List.of(
+          "contact-welds-on-inrush",
+          "expectation-unmet",
+          "fuse-near-rating",
+          "fuse-nuisance-inrush",
+          "gauge-under-load",
+          "load-backfed",
+          "load-unfed",
+          "load-without-return",
+          "material-too-cool",
+          "parallel-shares-unevenly",
+          "relay-chatters",
+          "relay-holds-itself",
+          "supply-collapses",
+          "switch-overloaded",
+          "terminal-overloaded",
+          "voltage-drop-excessive",
+          "volts-over-most",
+          "volts-under-least",
+          "wire-overheats");
+
+  /** What else is held against the volts of the sources. */
+  private static final List<String> OF_VOLTS =
+      List.of("fuse-breaking-capacity-low", "fuse-does-not-clear", "fuse-voltage-low");
+
   private final Facts facts;
   private final Map<String, List<Finding>> byRule = new HashMap<>();
   private final Map<Finding, Finding> linked = new HashMap<>();
@@ -49,8 +82,14 @@ final class Causes {
   /** The findings of one harness, in their order, each with what it follows from. */
   static List<CheckedFinding> linked(Facts facts, List<CheckedFinding> findings) {
     Causes causes = new Causes(facts, findings.stream().map(CheckedFinding::finding).toList());
-    causes.tooThin();
+    Set<Finding> standing =
+        findings.stream()
+            .filter(each -> !each.waived())
+            .map(CheckedFinding::finding)
+            .collect(Collectors.toSet());
     causes.slips();
+    causes.wrongSupply(standing);
+    causes.tooThin(standing);
     return findings.stream()
         .map(each -> new CheckedFinding(causes.of(each.finding()), each.waiver()))
         .toList();
@@ -73,10 +112,26 @@ final class Causes {
     }
   }
 
-  private void tooThin() {
+  /** A source of far too many volts, or a short: one finding, and not one for every load. */
+  private void wrongSupply(Set<Finding> standing) {
+    for (String wrong : WRONG_SUPPLY) {
+      Finding cause = all(wrong).stream().filter(standing::contains).findFirst().orElse(null);
+      if (cause == null || cause.level() != Level.ERROR) {
+        continue;
+      }
+      OF_STATES.forEach(rule -> all(rule).forEach(finding -> link(finding, cause)));
+      if (wrong.equals(WRONG_SUPPLY.get(0))) {
+        OF_VOLTS.forEach(rule -> all(rule).forEach(finding -> link(finding, cause)));
+      }
+    }
+  }
+
+  private void tooThin(Set<Finding> standing) {
     Map<Subject, List<Finding>> heads = new HashMap<>();
     for (Finding dead : all("supply-shorted")) {
-      dead.subjects().forEach(each -> heads.put(each, new ArrayList<>(List.of(dead))));
+      if (standing.contains(dead)) {
+        dead.subjects().forEach(each -> heads.put(each, new ArrayList<>(List.of(dead))));
+      }
     }
     for (String rule : TOO_THIN) {
       for (Finding finding : all(rule)) {

@@ -78,6 +78,37 @@ class CausesTest {
   }
 
   @Test
+  void farTooManyVoltsAreOneFindingWithWhatFollows() {
+    List<String> errors = errors(with("\"volts\": 12}", "\"volts\": 72, \"ohms\": 0.01}"));
+    assertThat(errors).contains("voltage-out-of-scope");
+    assertThat(errors).filteredOn(each -> !each.contains("<")).containsOnly("voltage-out-of-scope");
+    String thin = with("\"volts\": 12}", "\"volts\": 72, \"ohms\": 0.01}");
+    assertThat(errors(thin.replace("\"amps\": 2}", "\"amps\": 60}")))
+        .contains("gauge-under-load < voltage-out-of-scope");
+  }
+
+  @Test
+  void aShortIsOneFindingWithWhatTheStatesSuffer() {
+    String shorted =
+        with(
+            "\"W10\": {\"from\"",
+            "\"W11\": {\"from\": \"FB:1\", \"to\": \"BAT:-\", \"areaMm2\": 1, \"cutMm\": 500},"
+                + " \"W10\": {\"from\"");
+    List<String> errors = errors(shorted);
+    assertThat(errors).contains("supply-shorted");
+    assertThat(errors)
+        .filteredOn(each -> !each.contains("<"))
+        .doesNotContain("load-unfed", "gauge-under-load", "volts-under-least", "wire-overheats");
+    List<String> waived =
+        errors(
+            shorted.replace(
+                "\"states\":",
+                "\"waivers\": {\"w\": {\"rule\": \"supply-shorted\", \"at\": \"wires/W11\","
+                    + " \"reason\": \"a bench supply\"}}, \"states\":"));
+    assertThat(waived).noneMatch(each -> each.endsWith("< supply-shorted"));
+  }
+
+  @Test
   void aCavityThatIsNotThereIsOneFindingWithWhatFollows() {
     assertThat(errors(with("\"to\": \"R1:1\"", "\"to\": \"R1:9\"")))
         .containsExactlyInAnyOrder(
