@@ -27,6 +27,23 @@ class CompareHtmlTest {
   }
 
   @Test
+  void whatFollowsFromANewFindingIsFoldedUnderIt() {
+    String before = ComparedSample.before();
+    String after = before.replaceAll("\"volts\": 12[.0-9]*", "\"volts\": 72");
+    assertThat(after).isNotEqualTo(before);
+    Document page = page(ComparedSample.of(before, after));
+    assertThat(page.select("article.finding h3").eachText())
+        .filteredOn(says -> says.contains("72"))
+        .hasSize(1);
+    String summary = page.select("article.finding .follow summary").text();
+    assertThat(summary).matches("[0-9]+ more follow from this");
+    int follow = Integer.parseInt(summary.replaceAll(" .*", ""));
+    assertThat(page.select("article.finding .follow li")).hasSize(Math.min(12, follow));
+    int all = page.select("article.finding").size() + follow;
+    assertThat(page.text()).contains(all + " new, ").contains("New findings " + all + " ");
+  }
+
+  @Test
   void changedCavitiesAreMarkedBeforeAndAfterOnBothSides() {
     Document page = page(ComparedSample.report());
     assertThat(page.select(".face table caption").eachText())
