@@ -130,6 +130,11 @@ public final class Reach {
     return at >= 0 && firstAt[at] != NONE;
   }
 
+  /** Whether the point that stands there in {@link Network#points} can be reached. */
+  public boolean reachesAt(int point) {
+    return firstAt[point] != NONE;
+  }
+
   /** Whether an edge lies on a way, whichever way round. */
   public boolean takes(int edge) {
     return taken.get(edge);

@@ -45,6 +45,7 @@ public final class WorkingResistances {
   private final WireLengths lengths;
   private final StandardOhms standard;
   private final Map<Edge.OfWire, Laid> known = new ConcurrentHashMap<>();
+  private final Map<Edge.OfMating, Resistance> plugged = new ConcurrentHashMap<>();
 
   /** The resistances of a harness, with these lengths of its wires. */
   public WorkingResistances(Harness harness, Fitting fitting, WireLengths lengths) {
@@ -65,8 +66,7 @@ public final class WorkingResistances {
       return wire(wire, celsius);
     }
     if (edge instanceof Edge.OfMating mating) {
-      Cited contact = contact(terminal(mating.a()), terminal(mating.b()));
-      return Resistance.of(contact.value() * MILLI, contact.basis());
+      return plugged.computeIfAbsent(mating, this::plugged);
     }
     if (edge instanceof Edge.OfBolt) {
       Cited bolted = standard.bolted();
@@ -218,6 +218,11 @@ public final class WorkingResistances {
 
   private @Nullable Terminal terminal(WireEnd end) {
     return end.terminal() == null ? null : harness.parts().terminals().get(end.terminal());
+  }
+
+  private Resistance plugged(Edge.OfMating mating) {
+    Cited contact = contact(terminal(mating.a()), terminal(mating.b()));
+    return Resistance.of(contact.value() * MILLI, contact.basis());
   }
 
   private Resistance element(Edge.OfElement edge) {

@@ -59,7 +59,7 @@ final class FeedGraph {
     Arrays.fill(sectionOf, NONE);
     int count = 0;
     for (int point : trees.order()) {
-      if (feed.reaches(network.points().get(point))) {
+      if (feed.reachesAt(point)) {
         int up = trees.parent(point);
         sectionOf[point] = up == NONE ? count++ : sectionOf[up];
       }
@@ -74,8 +74,8 @@ final class FeedGraph {
       Edge.OfElement edge = (Edge.OfElement) edges.get(i);
       boolean fuse = Sides.isFuse(edge);
       double most = fuse ? rating.applyAsDouble(edge) : Double.POSITIVE_INFINITY;
-      int a = network.index(edge.a());
-      int b = network.index(edge.b());
+      int a = network.indexOfA(i);
+      int b = network.indexOfB(i);
       arcs.add(new Arc(edge, sectionOf[a], sectionOf[b], a, b, most, fuse ? most : 0));
     }
   }
@@ -89,8 +89,8 @@ final class FeedGraph {
     int[] one = new int[edges.size()];
     int[] other = new int[edges.size()];
     for (int i = 0; i < one.length; i++) {
-      one[i] = network.index(network.edges().get(edges.get(i)).a());
-      other[i] = network.index(network.edges().get(edges.get(i)).b());
+      one[i] = network.indexOfA(edges.get(i));
+      other[i] = network.indexOfB(edges.get(i));
     }
     return new Bridges(network.points().size(), one, other, 0);
   }

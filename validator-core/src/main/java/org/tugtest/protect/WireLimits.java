@@ -36,8 +36,8 @@ final class WireLimits {
     for (int i = 0; i < graph.inner().size(); i++) {
       int number = graph.inner().get(i);
       Edge edge = network.edges().get(number);
-      int a = network.index(edge.a());
-      int hanging = hanging(i, a, network.index(edge.b()));
+      int a = network.indexOfA(number);
+      int hanging = hanging(i, a, network.indexOfB(number));
       boolean parts = hanging != NONE && ways[hanging] > 0 && ways[hanging] < all[hanging];
       onRing.set(number, hanging == NONE || parts);
       if (edge instanceof Edge.OfWire) {

@@ -1,5 +1,6 @@
 package org.tugtest.rule.load;
 
+import java.util.HashMap;
 import java.util.Map;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Finding;
@@ -65,42 +66,49 @@ public final class ContactSetTwice implements Rule {
 
   @Override
   public void judge(Facts facts, Settings settings, Ledger ledger) {
+    Map<String, Elements.In<Element.Contact>> contacts = new HashMap<>();
+    Elements.of(facts, Element.Contact.class).forEach(one -> contacts.put(one.text(), one));
     for (State state : facts.harness().states().values()) {
       for (Map.Entry<Ref, String> entry : state.set().entrySet()) {
-        judge(facts, state, entry.getKey().text(), entry.getValue(), ledger);
+        String set = entry.getKey().text();
+        Elements.In<Element.Contact> contact = contacts.get(set);
+        if (contact != null) {
+          judge(facts, state, contact, set, entry.getValue(), ledger);
+        }
       }
     }
   }
 
-  private static void judge(Facts facts, State state, String set, String to, Ledger ledger) {
-    for (Elements.In<Element.Contact> contact : Elements.of(facts, Element.Contact.class)) {
-      if (!contact.text().equals(set)) {
-        continue;
-      }
-      String position = position(state, contact);
-      if (contact.element().coil() != null) {
-        ledger.finding(
-            finding(facts, state, contact)
-                .message(
-                    "state " + state.id() + " holds " + set + " " + to + ", whatever its coil does")
-                .remedy("leave " + set + " out of \"set\" and feed its coil in that state"));
-      } else if (to.equals(ON) && contact.element().closedIn().contains(position)) {
-        ledger.finding(
-            finding(facts, state, contact)
-                .message(
-                    "state "
-                        + state.id()
-                        + " closes "
-                        + set
-                        + " twice: position "
-                        + position
-                        + " of "
-                        + contact.device()
-                        + " closes it already")
-                .remedy("leave " + set + " out of \"set\" of state " + state.id()));
-      } else {
-        ledger.fine();
-      }
+  private static void judge(
+      Facts facts,
+      State state,
+      Elements.In<Element.Contact> contact,
+      String set,
+      String to,
+      Ledger ledger) {
+    String position = position(state, contact);
+    if (contact.element().coil() != null) {
+      ledger.finding(
+          finding(facts, state, contact)
+              .message(
+                  "state " + state.id() + " holds " + set + " " + to + ", whatever its coil does")
+              .remedy("leave " + set + " out of \"set\" and feed its coil in that state"));
+    } else if (to.equals(ON) && contact.element().closedIn().contains(position)) {
+      ledger.finding(
+          finding(facts, state, contact)
+              .message(
+                  "state "
+                      + state.id()
+                      + " closes "
+                      + set
+                      + " twice: position "
+                      + position
+                      + " of "
+                      + contact.device()
+                      + " closes it already")
+              .remedy("leave " + set + " out of \"set\" of state " + state.id()));
+    } else {
+      ledger.fine();
     }
   }
 
