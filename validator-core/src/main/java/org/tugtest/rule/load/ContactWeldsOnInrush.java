@@ -28,7 +28,7 @@ import org.tugtest.text.Series;
 public final class ContactWeldsOnInrush implements Rule {
   private static final String TIMES = "times";
 
-  /** What is charged within this, in seconds, is over before a contact bounces; common practice. */
+  /** What is charged within this, in seconds, is over before a contact bounces; chosen. */
   private static final double LEAST_S = 1e-4;
 
   /** Of a source that gives none. */
@@ -59,7 +59,10 @@ public final class ContactWeldsOnInrush implements Rule {
               the other. Charge a large capacitor through a resistor first.
               """)
           .basis(
-              "Three times the rating is common practice where the maker gives no making current.")
+              """
+              Three times the rating is common practice where the maker gives no making current. The
+              0.1 ms are chosen, for the time in which a contact has not bounced yet.
+              """)
           .setting(new Setting(TIMES, 3, 1, 20, "", "making current over ratingA"))
           .failing(example(31))
           .passing(example(30))

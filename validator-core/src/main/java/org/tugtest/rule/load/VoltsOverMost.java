@@ -56,9 +56,9 @@ public final class VoltsOverMost implements Rule {
               """)
           .basis(
               """
-              The load's own maxV. 1.6 times its volts, four times the volts it stops at and 3.2
-              times those a coil pulls at are common practice: between what charging gives and the
-              next higher supply.
+              The load's own maxV. No table gives the other bounds: 1.6 times its volts, four times
+              the volts it stops at and 3.2 times those a coil pulls at are chosen between what
+              charging gives and the next higher supply. They can warn only.
               """)
           .setting(new Setting(TIMES, 1.6, 1, 10, "", "over atVolts, or over nominal"))
           .setting(new Setting(TIMES_LEAST, 4, 1, 100, "", "over minV, where no atVolts is given"))
@@ -167,8 +167,7 @@ public final class VoltsOverMost implements Rule {
 
   private static Most practice(double times, double volts, String of) {
     String shown = java.math.BigDecimal.valueOf(times).stripTrailingZeros().toPlainString();
-    return new Most(
-        Math.round(times * volts * 1e6) / 1e6, shown + " times " + of, Basis.COMMON_PRACTICE);
+    return new Most(Math.round(times * volts * 1e6) / 1e6, shown + " times " + of, Basis.MEMORY);
   }
 
   /** Whether a source gives volts that are not near nominal. */
