@@ -44,7 +44,8 @@ public record Column(String key, String title, String unit, boolean number, Wher
     return where != Where.CSV;
   }
 
-  boolean exported() {
+  /** Whether it stands in the CSV file. */
+  public boolean exported() {
     return where != Where.PAPER;
   }
 }

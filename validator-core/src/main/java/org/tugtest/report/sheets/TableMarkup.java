@@ -14,7 +14,11 @@ final class TableMarkup {
 
   private TableMarkup() {}
 
+  /** Adds a table; one of which every column is for the CSV file alone adds nothing. */
   static void add(Markup html, Table table, NarrowTables narrow) {
+    if (table.columns().stream().noneMatch(Column::printed)) {
+      return;
+    }
     html.raw("<section class=\"block\">\n");
     if (!table.caption().isEmpty()) {
       html.element("h2", table.caption()).raw("\n");

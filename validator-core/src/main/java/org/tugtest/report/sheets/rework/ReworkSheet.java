@@ -85,8 +85,10 @@ public final class ReworkSheet {
         .style(Assets.rooms() + Assets.read(ReworkSheet.class, "rework.css"));
     caution(sheet, "May be an interlock", rework.cautions());
     caution(sheet, "Does not reach any more", tooShort(rework));
-    caution(sheet, "Besides the terminals", rework.besides());
     caution(sheet, "Cannot be done or judged from the files", rework.open());
+    inFileAlone(sheet, "caution", rework.cautions());
+    inFileAlone(sheet, "open", rework.open());
+    besides(sheet, rework.besides());
     steps(sheet, sittings, marks, rework.besides().isEmpty());
     faces(sheet, comparison, work.putsBack());
     again(sheet, work.retest());
@@ -122,6 +124,32 @@ public final class ReworkSheet {
       lines.forEach(line -> html.element("p", line));
       sheet.add(new Drawing(html.raw("</div>").toString()));
     }
+  }
+
+  /** What the page says in a box above the steps, as rows of the file. */
+  private static void inFileAlone(Sheet.Builder sheet, String kind, List<String> lines) {
+    if (!lines.isEmpty()) {
+      List<Column> exported = STEPS.stream().filter(Column::exported).map(Column::inCsv).toList();
+      sheet.add(Table.of(exported, rows(exported, kind, lines), ""));
+    }
+  }
+
+  /** What is done though no terminal moves; it has a box to tick like any step. */
+  private static void besides(Sheet.Builder sheet, List<String> lines) {
+    if (!lines.isEmpty()) {
+      Table table = Table.of(STEPS, rows(STEPS, "beside", lines), "");
+      sheet.add(table.captioned("Besides the terminals").withTicks());
+    }
+  }
+
+  /** Rows that are no steps: they have no number and belong to no sitting. */
+  private static List<List<Cell>> rows(List<Column> columns, String kind, List<String> lines) {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (String line : lines) {
+      Map<String, Cell> said = Map.of("kind", Cell.text(kind), "do", Cell.text(line));
+      rows.add(columns.stream().map(one -> said.getOrDefault(one.key(), Cell.EMPTY)).toList());
+    }
+    return rows;
   }
 
   private static List<String> tooShort(Rework rework) {

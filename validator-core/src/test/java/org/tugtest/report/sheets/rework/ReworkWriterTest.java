@@ -34,11 +34,14 @@ class ReworkWriterTest {
     assertThat(steps).isNotEmpty();
     List<String> lines = sink.text("rework.csv").lines().toList();
     assertThat(lines.get(0)).isEqualTo("sitting,step,kind,at,do,wires,from,to,part,mark,look_out");
-    assertThat(lines).hasSize(steps.size() + 1);
+    int besides = rework(report).besides().size();
+    assertThat(lines).hasSize(1 + besides + steps.size());
     String page = sink.text("rework.html");
     int at = 0;
     for (int i = 0; i < steps.size(); i++) {
-      assertThat(lines.get(i + 1)).contains("," + (i + 1) + ",").contains(steps.get(i).at());
+      assertThat(lines.get(1 + besides + i))
+          .contains("," + (i + 1) + ",")
+          .contains(steps.get(i).at());
       int next = page.indexOf(steps.get(i).text().replace("\"", "&#34;"), at);
       assertThat(next).as(steps.get(i).text()).isGreaterThan(at);
       at = next;
@@ -89,14 +92,57 @@ class ReworkWriterTest {
   }
 
   @Test
+  void whatIsDoneBesidesTheTerminalsIsTickedOnThePageAndALineOfTheTable() throws IOException {
+    String before = fused("f5", "s-1");
+    String after = fused("f7.5", "s-2");
+    MemorySink sink = written(ComparedSample.of(before, after));
+    List<String> besides = rework(ComparedSample.of(before, after)).besides();
+    assertThat(besides)
+        .containsExactly(
+            "FB.f1: take out fuse f5 (5 A), put in fuse f7.5 (7.5 A)",
+            "segment t1: take s-1 off, put s-2 on");
+    assertThat(sink.text("rework.csv").lines().skip(1))
+        .containsExactly(
+            "\"\",,beside,,\"FB.f1: take out fuse f5 (5 A), put in fuse f7.5 (7.5 A)\",,,,,,",
+            "\"\",,beside,,\"segment t1: take s-1 off, put s-2 on\",,,,,,");
+    String page = sink.text("rework.html");
+    assertThat(page).contains("Besides the terminals", "what is to be done stands above");
+    for (String line : besides) {
+      assertThat(page)
+          .containsOnlyOnce("<td class=\"tick\"><span></span></td><th scope=\"row\">" + line);
+    }
+  }
+
+  /** A loom with a fuse and a covering. */
+  private static String fused(String fuse, String covering) {
+    return """
+    {"format": 1, "sketch": true,
+     "parts": {
+      "fuses": {"f5": {"ratingA": 5}, "f7.5": {"ratingA": 7.5}},
+      "coverings": {"s-1": {"kind": "tape"}, "s-2": {"kind": "tape"}}},
+     "devices": {"FB": {"elements": {"f1": {"kind": "fuse", "a": "in", "b": "out"}}}},
+     "fitted": {"FB.f1": "%s"},
+     "layout": {"nodes": {"a": {}, "b": {}},
+      "segments": {"t1": {"from": "a", "to": "b", "lengthMm": 500, "coverings": ["%s"]}}}}
+    """
+        .formatted(fuse, covering);
+  }
+
+  @Test
   void warnsOfALoopThatMayBeAnInterlock() throws IOException {
     String wires = "\"wires\": {";
     String looped =
         ComparedSample.before()
             .replace(
                 wires, wires + "\"P9\": {\"from\": \"X1:4\", \"to\": \"X1:6\", \"part\": \"w1\"},");
-    String page = written(ComparedSample.of(looped, ComparedSample.before())).text("rework.html");
-    assertThat(page).contains("May be an interlock").contains("P9 joins");
+    MemorySink sink = written(ComparedSample.of(looped, ComparedSample.before()));
+    assertThat(sink.text("rework.html"))
+        .contains("May be an interlock")
+        .containsOnlyOnce("P9 joins");
+    assertThat(sink.text("rework.csv").lines())
+        .anyMatch(
+            line ->
+                line.startsWith("\"\",,caution,,P9 joins LAMPS:4 and LAMPS:6 and nothing else."));
   }
 
   @Test
