@@ -187,7 +187,7 @@ public final class Checker {
     CheckResult result(RuleCatalog order) {
       List<String> ids = order.infos().stream().map(RuleInfo::id).toList();
       findings.sort(Comparator.comparing(CheckedFinding::finding, Finding.ORDER));
-      List<CheckedFinding> linked = Causes.linked(facts, findings);
+      List<CheckedFinding> linked = Causes.linked(facts, findings, order.infos());
       return new CheckResult(
           facts.harness().root(),
           selection.equals(Selection.ALL) ? Offers.tried(facts, linked, order) : linked,

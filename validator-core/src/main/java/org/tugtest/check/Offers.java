@@ -1,27 +1,31 @@
 package org.tugtest.check;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Subject;
 import org.tugtest.model.Wire;
 import org.tugtest.model.WirePart;
 import org.tugtest.network.Edge;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.PartChoice;
+import org.tugtest.rule.RuleInfo;
 
 /**
  * Tries the larger wire that a finding offers: every rule judges the harness with it, and the
  * finding says what came of it. The next larger is tried where a rule objects.
  */
 final class Offers {
-  /** The rules that offer a larger part for their first subject. */
-  private static final Set<String> OFFERING =
-      Set.of("gauge-under-load", "gauge-under-fuse", "return-under-fuse", "wire-burns-before-fuse");
+  /** What is put right by a larger part for the first subject. */
+  private static final Set<Cause> TOO_THIN =
+      EnumSet.of(Cause.WIRE_UNDER_LOAD, Cause.WIRE_UNDER_FUSE, Cause.WIRE_BURNS);
 
   /** So many parts are tried for one wire. */
   private static final int MOST_EACH = 3;
@@ -57,7 +61,12 @@ final class Offers {
   static List<CheckedFinding> tried(
       Facts facts, List<CheckedFinding> findings, RuleCatalog catalog) {
     List<Finding> all = findings.stream().map(CheckedFinding::finding).toList();
-    boolean none = all.stream().noneMatch(Offers::offers);
+    Set<String> offering =
+        catalog.infos().stream()
+            .filter(rule -> rule.causes().stream().anyMatch(TOO_THIN::contains))
+            .map(RuleInfo::id)
+            .collect(Collectors.toSet());
+    boolean none = all.stream().noneMatch(finding -> offers(offering, finding));
     boolean stock = facts.harness().parts().wires().values().stream().anyMatch(WirePart::stocked);
     if (none || !stock) {
       return findings;
@@ -69,15 +78,15 @@ final class Offers {
     return findings.stream()
         .map(
             each ->
-                !each.waived() && offers(each.finding())
+                !each.waived() && offers(offering, each.finding())
                     ? new CheckedFinding(offers.told(each.finding()), null)
                     : each)
         .toList();
   }
 
   /** Whether a finding offers a part; one that follows from another leaves that to its cause. */
-  private static boolean offers(Finding finding) {
-    return OFFERING.contains(finding.rule()) && finding.cause() == null;
+  private static boolean offers(Set<String> offering, Finding finding) {
+    return offering.contains(finding.rule()) && finding.cause() == null;
   }
 
   private Finding told(Finding finding) {

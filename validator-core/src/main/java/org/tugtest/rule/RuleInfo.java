@@ -1,8 +1,11 @@
 package org.tugtest.rule;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.tugtest.finding.Level;
 
 /**
@@ -17,6 +20,8 @@ import org.tugtest.finding.Level;
  * @param why why that matters
  * @param remedy how to put it right
  * @param basis the source of its threshold, or that it follows from the format
+ * @param causes what its findings are that others follow from; in the order of {@link Cause}
+ * @param follows what its findings may follow from; in the order of {@link Cause}
  * @param settings figures a team may change
  * @param failing examples in which it fires, each as {@link Example} reads them
  * @param passing examples in which it judges something and does not fire
@@ -33,6 +38,8 @@ public record RuleInfo(
     String why,
     String remedy,
     String basis,
+    Set<Cause> causes,
+    Set<Cause> follows,
     List<Setting> settings,
     List<String> failing,
     List<String> passing) {
@@ -42,9 +49,17 @@ public record RuleInfo(
       throw new IllegalArgumentException(
           id + ": " + gravest.word() + " is less grave than its usual level");
     }
+    causes = Collections.unmodifiableSet(ordered(causes));
+    follows = Collections.unmodifiableSet(ordered(follows));
     settings = List.copyOf(settings);
     failing = List.copyOf(failing);
     passing = List.copyOf(passing);
+  }
+
+  private static Set<Cause> ordered(Set<Cause> these) {
+    Set<Cause> all = EnumSet.noneOf(Cause.class);
+    all.addAll(these);
+    return all;
   }
 
   /** Begins the description of a rule. */
@@ -63,6 +78,8 @@ public record RuleInfo(
     private final Heading heading;
     private final Level level;
     private Level gravest;
+    private final Set<Cause> causes = EnumSet.noneOf(Cause.class);
+    private final Set<Cause> follows = EnumSet.noneOf(Cause.class);
     private final List<Setting> settings = new ArrayList<>();
     private final List<String> failing = new ArrayList<>();
     private final List<String> passing = new ArrayList<>();
@@ -129,6 +146,18 @@ public record RuleInfo(
       return this;
     }
 
+    /** What its findings are that findings of other rules follow from. */
+    public Builder causes(Cause... these) {
+      causes.addAll(List.of(these));
+      return this;
+    }
+
+    /** What its findings may follow from. */
+    public Builder follows(Cause... these) {
+      follows.addAll(List.of(these));
+      return this;
+    }
+
     /** A figure that a team may change. */
     public Builder setting(Setting setting) {
       settings.add(setting);
@@ -151,7 +180,7 @@ public record RuleInfo(
     public RuleInfo build() {
       return new RuleInfo(
           id, heading, stage, level, gravest, summary, subjects, looksFor, why, remedy, basis,
-          settings, failing, passing);
+          causes, follows, settings, failing, passing);
     }
   }
 }

@@ -10,6 +10,7 @@ import org.tugtest.rule.Setting;
 /** The page of one rule: as Markdown for the documentation and reports, as text for a terminal. */
 public final class RulePage {
   private static final String INDENT = "  ";
+  private static final String LINKS = "Cause and consequence";
 
   private final RuleInfo rule;
 
@@ -61,6 +62,9 @@ public final class RulePage {
       page.append("\n## ").append(section.title()).append("\n\n");
       page.append(plain(section.body())).append('\n');
     }
+    if (!links().isEmpty()) {
+      page.append("\n## ").append(LINKS).append("\n\n").append(plain(links())).append('\n');
+    }
     if (!rule.settings().isEmpty()) {
       page.append("\n## Settings\n\n");
       page.append("| name | standard | least | greatest | unit | meaning |\n");
@@ -101,6 +105,9 @@ public final class RulePage {
     for (Section section : sections()) {
       page.append('\n').append(section.title()).append('\n').append(indented(section.body()));
     }
+    if (!links().isEmpty()) {
+      page.append('\n').append(LINKS).append('\n').append(indented(links()));
+    }
     if (!rule.settings().isEmpty()) {
       page.append("\nSettings\n");
       for (Setting setting : rule.settings()) {
@@ -132,6 +139,19 @@ public final class RulePage {
     sections.add(new Section("Basis", rule.basis()));
     sections.removeIf(section -> section.body().isBlank());
     return sections;
+  }
+
+  /** What its findings may follow from, and whether others follow from them. */
+  private String links() {
+    List<String> lines = new ArrayList<>();
+    if (!rule.follows().isEmpty()) {
+      lines.add("A finding is listed under its cause where it follows from\n");
+      rule.follows().forEach(cause -> lines.add("- " + cause.words()));
+    }
+    if (!rule.causes().isEmpty()) {
+      lines.add((lines.isEmpty() ? "" : "\n") + "What follows from it is listed under it.");
+    }
+    return String.join("\n", lines);
   }
 
   private String limits() {

@@ -2,13 +2,23 @@ package org.tugtest.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;
+import org.tugtest.finding.Subject;
+import org.tugtest.rule.Cause;
+import org.tugtest.rule.Heading;
 import org.tugtest.rule.Judged;
+import org.tugtest.rule.Ledger;
+import org.tugtest.rule.Rule;
+import org.tugtest.rule.RuleInfo;
+import org.tugtest.rule.Settings;
 
 /** What follows from what: one slip of the pen is one finding with its consequences. */
 class CausesTest {
@@ -40,8 +50,17 @@ class CausesTest {
                  "W10": {"from": "K1:86", "to": "BAT:-", "areaMm2": 1}}}
       """;
 
+  /** The car with a wire to the horn that is far too thin for its load and its fuse. */
+  private static final String HOT =
+      CAR.replace("\"amps\": 2", "\"amps\": 12")
+          .replace("\"ratingA\": 5", "\"ratingA\": 40")
+          .replace("\"HORN:1\", \"areaMm2\": 1", "\"HORN:1\", \"areaMm2\": 0.22, \"cutMm\": 900");
+
   private static List<Finding> check(String json) {
-    RuleCatalog catalog = RuleCatalog.standard();
+    return check(RuleCatalog.standard(), json);
+  }
+
+  private static List<Finding> check(RuleCatalog catalog, String json) {
     Facts facts = Facts.of(Judged.read(Map.of(Judged.ROOT, json)), Judged.TODAY, catalog.known());
     CheckResult result = new Checker(catalog, Selection.ALL).check(facts);
     assertThat(result.crashes()).isEmpty();
@@ -52,7 +71,10 @@ class CausesTest {
    * The errors of a car in which some words are others, as {@code rule} or {@code rule < cause}.
    */
   private static List<String> errors(String json) {
-    List<Finding> findings = check(json);
+    return errors(check(json));
+  }
+
+  private static List<String> errors(List<Finding> findings) {
     return findings.stream()
         .filter(finding -> finding.level() == Level.ERROR)
         .map(
@@ -168,12 +190,8 @@ class CausesTest {
 
   @Test
   void aWireThatIsTooThinIsOneFinding() {
-    String hot =
-        CAR.replace("\"amps\": 2", "\"amps\": 12")
-            .replace("\"ratingA\": 5", "\"ratingA\": 40")
-            .replace("\"HORN:1\", \"areaMm2\": 1", "\"HORN:1\", \"areaMm2\": 0.22, \"cutMm\": 900");
     List<String> all =
-        check(hot).stream()
+        check(HOT).stream()
             .filter(finding -> finding.firstSubject().place().equals("wires/W7"))
             .map(
                 finding ->
@@ -197,5 +215,53 @@ class CausesTest {
     assertThat(errors(shorted))
         .contains("supply-shorted", "gauge-under-load < supply-shorted")
         .doesNotContain("gauge-under-load", "wire-overheats");
+  }
+
+  /** A rule of a team's own that finds every wire of the horn too hot to touch. */
+  private static Rule ofTeam(Cause... from) {
+    RuleInfo info =
+        RuleInfo.of("team-hot", Heading.BODY, Level.ERROR)
+            .causes(Cause.WIRE_TOO_WARM)
+            .follows(from)
+            .build();
+    return new Rule() {
+      @Override
+      public RuleInfo info() {
+        return info;
+      }
+
+      @Override
+      public void judge(Facts facts, Settings settings, Ledger ledger) {
+        ledger.finding(Finding.on(Subject.wire("W7")).message("W7 is too hot to touch"));
+        ledger.finding(Finding.on(Subject.wire("W8")).message("W8 is too hot to touch"));
+      }
+    };
+  }
+
+  @Test
+  void aRuleOfATeamSaysWhatItFollowsFrom() {
+    assertThat(teamErrors(HOT, Cause.WIRE_UNDER_LOAD))
+        .containsExactly("team-hot < gauge-under-load", "team-hot");
+    assertThat(teamErrors(HOT, Cause.JOINT_UNMADE)).containsExactly("team-hot", "team-hot");
+    assertThat(teamErrors(HOT)).containsExactly("team-hot", "team-hot");
+    String wrong = with("\"volts\": 12}", "\"volts\": 72, \"ohms\": 0.01}");
+    assertThat(teamErrors(wrong, Cause.VOLTS_WRONG))
+        .containsExactly("team-hot < voltage-out-of-scope", "team-hot < voltage-out-of-scope");
+  }
+
+  private static List<String> teamErrors(String json, Cause... from) {
+    List<Rule> rules = new ArrayList<>(RuleCatalog.standard().rules());
+    rules.add(ofTeam(from));
+    return errors(check(RuleCatalog.of(rules), json)).stream()
+        .filter(each -> each.startsWith("team-hot"))
+        .toList();
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void ofEachCauseThereIsARuleAndOneThatFollows(Cause cause) {
+    List<RuleInfo> rules = RuleCatalog.standard().infos();
+    assertThat(rules).anyMatch(rule -> rule.causes().contains(cause));
+    assertThat(rules).anyMatch(rule -> rule.follows().contains(cause));
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.tugtest.finding.Level;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.RuleInfo;
 import org.tugtest.rule.Setting;
@@ -18,6 +19,8 @@ class RulePageTest {
           .why("Nobody sees the car.")
           .remedy("Use a thicker wire.")
           .basis("Common practice.")
+          .causes(Cause.WIRE_UNDER_LOAD)
+          .follows(Cause.SUPPLY_SHORTED, Cause.VOLTS_WRONG)
           .setting(new Setting("percent", 10, 0.5, 50, "%", "drop that\n  is allowed"))
           .failing("{\"format\": 1}\n")
           .passing("{\"format\": 1, \"sketch\": true}\n")
@@ -52,6 +55,15 @@ class RulePageTest {
             ## Basis
 
             Common practice.
+
+            ## Cause and consequence
+
+            A finding is listed under its cause where it follows from
+
+            - a source of wrong volts
+            - a short across a source
+
+            What follows from it is listed under it.
 
             ## Settings
 
@@ -106,6 +118,14 @@ class RulePageTest {
 
             Basis
               Common practice.
+
+            Cause and consequence
+              A finding is listed under its cause where it follows from
+
+              - a source of wrong volts
+              - a short across a source
+
+              What follows from it is listed under it.
 
             Settings
               percent: 10 % (0.5 to 50): drop that is allowed

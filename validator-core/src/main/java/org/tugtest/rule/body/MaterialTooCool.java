@@ -10,6 +10,7 @@ import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;
 import org.tugtest.finding.Measured;
 import org.tugtest.finding.Subject;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
@@ -51,6 +52,7 @@ public final class MaterialTooCool implements Rule {
               Follows from the temperatures given. 100 degrees for a bare area: the format's own
               default, common practice.
               """)
+          .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
           .failing(
               """
               {"format": 1, "sketch": true,

@@ -20,6 +20,7 @@ import org.tugtest.model.Loom;
 import org.tugtest.model.Ref;
 import org.tugtest.network.Mating;
 import org.tugtest.network.Point;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
@@ -65,6 +66,7 @@ public final class ConnectorUnmated implements Rule {
               Follows from the format. Unused halves are capped: AC 43.13-1B, 11-100, as a
               builder's notes restate it.
               """)
+          .causes(Cause.JOINT_UNMADE)
           .failing(
               """
               {"format": 1,

@@ -21,6 +21,7 @@ import org.tugtest.network.Mate;
 import org.tugtest.network.Point;
 import org.tugtest.network.WireEnd;
 import org.tugtest.network.Wiring;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
@@ -63,6 +64,8 @@ public final class ContactOneSided implements Rule {
               Follows from the format. The pin-for-pin map of both halves is checked together
               (space-mission assurance task list 2.3.16-8).
               """)
+          .causes(Cause.JOINT_ONE_SIDED)
+          .follows(Cause.JOINT_UNMADE, Cause.JOINT_ONE_SIDED)
           .failing(
               """
               {"format": 1, "sketch": true,

@@ -11,6 +11,7 @@ import org.tugtest.model.Ref;
 import org.tugtest.model.Splice;
 import org.tugtest.network.Point;
 import org.tugtest.network.WireEnd;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
@@ -40,6 +41,7 @@ public final class SpliceUnderfilled implements Rule {
               "kind": "end-cap" when the dead end is wanted.
               """)
           .basis("Follows from what a splice is: a joint of two or more conductors.")
+          .follows(Cause.JOINT_UNMADE)
           .failing(
               """
               {"format": 1, "sketch": true,

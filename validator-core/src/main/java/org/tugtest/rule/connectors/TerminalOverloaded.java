@@ -11,6 +11,7 @@ import org.tugtest.network.Edge;
 import org.tugtest.network.Point;
 import org.tugtest.network.WireEnd;
 import org.tugtest.operate.OperatingPoint;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.LastingAmps;
@@ -44,6 +45,7 @@ public final class TerminalOverloaded implements Rule {
               another plug.
               """)
           .basis("The terminal's own maxA.")
+          .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
           .failing(example(4))
           .passing(example(5))
           .build();

@@ -14,6 +14,7 @@ import org.tugtest.finding.Subject;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
 import org.tugtest.operate.OperatingPoint;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
@@ -63,6 +64,7 @@ public final class ContactWeldsOnInrush implements Rule {
               Three times the rating is common practice where the maker gives no making current. The
               0.1 ms are chosen, for the time in which a contact has not bounced yet.
               """)
+          .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
           .setting(new Setting(TIMES, 3, 1, 20, "", "making current over ratingA"))
           .failing(example(31))
           .passing(example(30))

@@ -12,6 +12,7 @@ import org.tugtest.model.Element;
 import org.tugtest.model.Layout;
 import org.tugtest.model.Zone;
 import org.tugtest.network.Edge;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.LastingAmps;
@@ -51,6 +52,7 @@ public final class FuseNearRating implements Rule {
               """)
           .basis(
               "75 % at 25 degrees: a published fuse glossary. 0.4 % per kelvin: common practice.")
+          .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
           .setting(new Setting(PERCENT, 75, 1, 100, "%", "of the rating, at 25 degrees Celsius"))
           .setting(new Setting(PER_KELVIN, 0.4, 0, 5, "%/K", "less for each kelvin above 25"))
           .failing(example(8))

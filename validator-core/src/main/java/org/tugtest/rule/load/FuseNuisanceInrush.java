@@ -17,6 +17,7 @@ import org.tugtest.finding.Subject;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
 import org.tugtest.operate.OperatingPoint;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
@@ -62,6 +63,7 @@ public final class FuseNuisanceInrush implements Rule {
               guide. The least opening times of vehicle fuses are from memory in part, so give the
               fuse's own. That the inrush stays at its greatest all its time is the careful reading.
               """)
+          .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
           .setting(new Setting(SHARE, 0.22, 0.01, 1, "", "of the energy that may melt it"))
           .failing(example("0.2"))
           .passing(example("0.05"))

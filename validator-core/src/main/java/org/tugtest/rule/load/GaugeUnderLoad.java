@@ -11,6 +11,7 @@ import org.tugtest.heat.Ampacity;
 import org.tugtest.model.WirePart;
 import org.tugtest.network.Edge;
 import org.tugtest.operate.OperatingPoint;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.LastingAmps;
@@ -59,6 +60,9 @@ public final class GaugeUnderLoad implements Rule {
               The shrunk bundle and published bundle factors, as in wire-overheats; a factor from
               memory, a covering, or more than twenty hot wires make at most a warning.
               """)
+          .causes(Cause.WIRE_UNDER_LOAD)
+          .follows(
+              Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED, Cause.ON_WAY_OF_SHORT, Cause.WIRE_UNDER_LOAD)
           .failing(example("0.35"))
           .passing(example("4"))
           .build();

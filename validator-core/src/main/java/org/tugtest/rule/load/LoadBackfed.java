@@ -17,6 +17,7 @@ import org.tugtest.network.Point;
 import org.tugtest.network.Reach;
 import org.tugtest.network.Sides;
 import org.tugtest.operate.OperatingPoint;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
@@ -56,6 +57,7 @@ public final class LoadBackfed implements Rule {
               load is meant to work there, list it in the state's "on".
               """)
           .basis("Thresholds are common practice; a coil's own dropOutV is its part's.")
+          .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
           .setting(new Setting(ELECTRONICS, 5, 0, 60, "V", "at a load of a device with signals"))
           .setting(new Setting(PERCENT, 10, 0, 100, "%", "of nominal, at any other load"))
           .failing(example(""))

@@ -4,6 +4,7 @@ import org.tugtest.facts.Facts;
 import org.tugtest.finding.Level;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
@@ -36,6 +37,8 @@ public final class LoadUnfed implements Rule {
               load out of the state's "on".
               """)
           .basis("Follows from what the state says: the load works in it.")
+          .follows(
+              Cause.JOINT_UNMADE, Cause.JOINT_ONE_SIDED, Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
           .failing(
               """
               {"format": 1,

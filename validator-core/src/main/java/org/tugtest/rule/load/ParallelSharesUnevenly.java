@@ -14,6 +14,7 @@ import org.tugtest.finding.Measured;
 import org.tugtest.finding.Subject;
 import org.tugtest.network.Edge;
 import org.tugtest.operate.OperatingPoint;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
@@ -66,6 +67,7 @@ public final class ParallelSharesUnevenly implements Rule {
               Half and twice the resistance of a contact that is reckoned with: common practice for
               a new contact and a worn one.
               """)
+          .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
           .setting(new Setting(LEAST, 50, 0, 100, "%", "of its ohms that a good contact has"))
           .setting(new Setting(MOST, 200, 100, 1000, "%", "of its ohms that a worn contact has"))
           .failing(example(20))

@@ -6,6 +6,7 @@ import org.tugtest.facts.Facts;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;
 import org.tugtest.network.Edge;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
@@ -44,6 +45,7 @@ public final class RelayChatters implements Rule {
               Follows from the coil's pullInV and dropOutV; where these are not given, 0.6 and 0.15 of
               nominal, which is common practice.
               """)
+          .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
           .failing(example("\"rest\": \"closed\""))
           .passing(example("\"rest\": \"open\""))
           .build();

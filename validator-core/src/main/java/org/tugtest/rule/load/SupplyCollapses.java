@@ -16,6 +16,7 @@ import org.tugtest.finding.Measured;
 import org.tugtest.finding.Subject;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
@@ -51,6 +52,7 @@ public final class SupplyCollapses implements Rule {
               """)
           .basis(
               "Follows from Ohm's law: the power in a load behind a resistance is at most E²/4R.")
+          .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
           .failing(example("45"))
           .passing(example("30"))
           .build();

@@ -7,6 +7,7 @@ import org.tugtest.finding.Level;
 import org.tugtest.finding.Measured;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.LastingAmps;
@@ -35,6 +36,7 @@ public final class SwitchOverloaded implements Rule {
               Let the switch move a relay, take a contact with a greater rating, or split the loads.
               """)
           .basis("The contact's own ratingA.")
+          .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
           .failing(example(4))
           .passing(example(6))
           .build();

@@ -13,6 +13,7 @@ import org.tugtest.finding.Subject;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
 import org.tugtest.operate.OperatingPoint;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
@@ -68,6 +69,7 @@ public final class VoltageDropExcessive implements Rule {
               11-8 (14 V and 28 V, continuous); twice that for intermittent loads is from memory of
               table 11-6. 10 %: 46 CFR 169.672(c)(2).
               """)
+          .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
           .setting(
               new Setting(
                   PERCENT,

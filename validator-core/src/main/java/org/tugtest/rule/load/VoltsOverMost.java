@@ -11,6 +11,7 @@ import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
 import org.tugtest.operate.FedWay;
 import org.tugtest.operate.OperatingPoint;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
@@ -60,6 +61,7 @@ public final class VoltsOverMost implements Rule {
               the volts it stops at and 3.2 times those a coil pulls at are chosen between what
               charging gives and the next higher supply. They can warn only.
               """)
+          .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
           .setting(new Setting(TIMES, 1.6, 1, 10, "", "over atVolts, or over nominal"))
           .setting(new Setting(TIMES_LEAST, 4, 1, 100, "", "over minV, where no atVolts is given"))
           .setting(new Setting(TIMES_PULL_IN, 3.2, 1, 100, "", "over pullInV, for coils"))

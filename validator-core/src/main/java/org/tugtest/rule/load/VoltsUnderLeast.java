@@ -9,6 +9,7 @@ import org.tugtest.finding.Level;
 import org.tugtest.finding.Measured;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
@@ -41,6 +42,7 @@ public final class VoltsUnderLeast implements Rule {
               stronger one or fewer loads in that state.
               """)
           .basis("The load's own minV; half of nominal is common practice.")
+          .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
           .failing(example("11.9"))
           .passing(example("11.0"))
           .build();

@@ -11,6 +11,7 @@ import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;
 import org.tugtest.finding.Subject;
 import org.tugtest.network.Edge;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
@@ -59,6 +60,15 @@ public final class WireOverheats implements Rule {
               warning. 15 K between the models: derived, the two differ by up to 29 K in bundles of
               unlike wires.
               """)
+          .causes(Cause.WIRE_TOO_WARM)
+          .follows(
+              Cause.VOLTS_WRONG,
+              Cause.SUPPLY_SHORTED,
+              Cause.ON_WAY_OF_SHORT,
+              Cause.WIRE_UNDER_LOAD,
+              Cause.WIRE_UNDER_FUSE,
+              Cause.WIRE_BURNS,
+              Cause.WIRE_TOO_WARM)
           .setting(new Setting(KELVIN, 15, 1, 200, "K", "between the two models; derived"))
           .failing(example("0.5"))
           .passing(example("4"))

@@ -10,6 +10,7 @@ import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
 import org.tugtest.protect.DeadShort;
 import org.tugtest.protect.Protection;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
@@ -41,6 +42,7 @@ public final class DiodeAcrossSupply implements Rule {
               anode and "b" the cathode.
               """)
           .basis("Follows from what a diode is.")
+          .causes(Cause.SUPPLY_SHORTED)
           .failing(
               """
               {"format": 1, "sketch": true,

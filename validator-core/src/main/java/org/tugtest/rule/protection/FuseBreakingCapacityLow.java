@@ -15,6 +15,7 @@ import org.tugtest.network.Edge;
 import org.tugtest.network.Sides;
 import org.tugtest.protect.FuseBands;
 import org.tugtest.protect.ShortCircuit;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
@@ -54,6 +55,7 @@ public final class FuseBreakingCapacityLow implements Rule {
               Breaking capacity of blade fuses: ISO 8820-3:2015 scope (1000 A); of bolted ones from
               memory, which makes a warning only.
               """)
+          .follows(Cause.VOLTS_WRONG)
           .failing(
               """
               {"format": 1, "sketch": true,

@@ -7,6 +7,7 @@ import org.tugtest.finding.Level;
 import org.tugtest.network.Edge;
 import org.tugtest.network.Sides;
 import org.tugtest.protect.Faults;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
@@ -54,6 +55,7 @@ public final class FuseDoesNotClear implements Rule {
               "times" to replace them. 5 s: common practice, the time for which the adiabatic
               formula of IEC 60364-5-54 holds. Joints at twice their figure: common practice.
               """)
+          .follows(Cause.VOLTS_WRONG)
           .setting(
               new Setting(
                   SECONDS, 5, 0.01, 600, "s", "greatest time to open on a short; common practice"))

@@ -18,6 +18,7 @@ import org.tugtest.model.State;
 import org.tugtest.network.Edge;
 import org.tugtest.network.Reach;
 import org.tugtest.protect.Ratings;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
@@ -50,6 +51,7 @@ public final class FuseVoltageLow implements Rule {
               33 CFR 183.455(d): the rated volts of a fuse are not under those of its circuit.
               Rated volts of blades: maker data as quoted, 32 V; of bolted fuses from memory.
               """)
+          .follows(Cause.VOLTS_WRONG)
           .failing(
               """
               {"format": 1, "sketch": true,

@@ -3,6 +3,7 @@ package org.tugtest.rule.protection;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Level;
 import org.tugtest.protect.Exposure;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
@@ -54,6 +55,8 @@ public final class GaugeUnderFuse implements Rule {
               most, and the finding says what came of it.
               """)
           .basis(BASIS)
+          .causes(Cause.WIRE_UNDER_FUSE)
+          .follows(Cause.ON_WAY_OF_SHORT, Cause.WIRE_UNDER_LOAD, Cause.WIRE_UNDER_FUSE)
           .failing(
               """
               {"format": 1, "sketch": true,

@@ -4,6 +4,7 @@ import org.tugtest.facts.Facts;
 import org.tugtest.finding.Level;
 import org.tugtest.protect.Exposure;
 import org.tugtest.protect.Protection;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
 import org.tugtest.rule.ReturnFault;
@@ -51,6 +52,8 @@ public final class ReturnUnderFuse implements Rule {
               most, and the finding says what came of it.
               """)
           .basis(GaugeUnderFuse.BASIS)
+          .causes(Cause.WIRE_UNDER_FUSE)
+          .follows(Cause.ON_WAY_OF_SHORT, Cause.WIRE_UNDER_LOAD, Cause.WIRE_UNDER_FUSE)
           .failing(
               """
               {"format": 1, "sketch": true,

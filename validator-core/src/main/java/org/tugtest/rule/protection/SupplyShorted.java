@@ -10,6 +10,7 @@ import org.tugtest.finding.Level;
 import org.tugtest.finding.Subject;
 import org.tugtest.network.Edge;
 import org.tugtest.protect.DeadShort;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
@@ -44,6 +45,7 @@ public final class SupplyShorted implements Rule {
               and minus in one of its positions, put the load between.
               """)
           .basis("Follows from what a source is.")
+          .causes(Cause.SUPPLY_SHORTED, Cause.ON_WAY_OF_SHORT)
           .failing(
               """
               {"format": 1, "sketch": true,

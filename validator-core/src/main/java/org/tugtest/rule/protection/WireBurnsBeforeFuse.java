@@ -2,6 +2,7 @@ package org.tugtest.rule.protection;
 
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Level;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
@@ -44,6 +45,9 @@ public final class WireBurnsBeforeFuse implements Rule {
               250 °C and 350 °C: final temperatures of cross-linked and of silicone insulation in the
               same annex. Opening times as in fuse-does-not-clear.
               """)
+          .causes(Cause.WIRE_BURNS)
+          .follows(
+              Cause.ON_WAY_OF_SHORT, Cause.WIRE_UNDER_LOAD, Cause.WIRE_UNDER_FUSE, Cause.WIRE_BURNS)
           .setting(
               new Setting(
                   KELVIN, 50, 1, 200, "K", "over the class of the wire; ISO 6722, from memory"))

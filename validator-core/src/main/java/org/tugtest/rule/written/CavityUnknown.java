@@ -16,6 +16,7 @@ import org.tugtest.model.Wire;
 import org.tugtest.network.Point;
 import org.tugtest.network.Resolution;
 import org.tugtest.network.WireEnd;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
@@ -53,6 +54,7 @@ public final class CavityUnknown implements Rule {
               to the device.
               """)
           .basis("Follows from the format: a housing has the cavities that its \"rows\" name.")
+          .causes(Cause.JOINT_UNMADE)
           .failing(
               """
               {"format": 1, "sketch": true,

@@ -6,6 +6,7 @@ import org.tugtest.facts.Facts;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;
 import org.tugtest.finding.Subject;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
@@ -35,6 +36,7 @@ public final class ExpectationUnmet implements Rule {
               team has come to want something else.
               """)
           .basis("The team's own statement.")
+          .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
           .failing(
               """
               {"format": 1, "sketch": true,

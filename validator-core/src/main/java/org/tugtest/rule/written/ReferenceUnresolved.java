@@ -5,6 +5,7 @@ import org.tugtest.facts.Facts;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;
 import org.tugtest.finding.Subject;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
@@ -39,6 +40,7 @@ public final class ReferenceUnresolved implements Rule {
               """)
           .remedy("Correct the name, or define what it stands for.")
           .basis("Follows from the format: a reference names something that is defined.")
+          .causes(Cause.JOINT_UNMADE)
           .failing(
               """
               {"format": 1,

@@ -19,6 +19,7 @@ import org.tugtest.model.Ref;
 import org.tugtest.model.State;
 import org.tugtest.network.Edge;
 import org.tugtest.network.SourceSums;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
@@ -64,6 +65,7 @@ public final class VoltageOutOfScope implements Rule {
               60 V DC is where high voltage begins in UNECE R100 (from its public summary) and the
               greatest nominal voltage outside isolated parts in ADR 2017, 9.2.2.
               """)
+          .causes(Cause.VOLTS_WRONG)
           .failing(
               """
               {"format": 1,

@@ -11,6 +11,7 @@ import org.tugtest.model.Wire;
 import org.tugtest.network.Point;
 import org.tugtest.network.Resolution;
 import org.tugtest.network.WireEnd;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
@@ -44,6 +45,7 @@ public final class WireEndOpen implements Rule {
               wire that ends dead gets an end cap.
               """)
           .basis("Follows from the format: a wire runs from one contact to another.")
+          .causes(Cause.JOINT_UNMADE)
           .failing(
               """
               {"format": 1, "sketch": true,
