@@ -9,7 +9,7 @@ import org.jgrapht.alg.util.UnionFind;
 
 /** Which wires of a section lie beside each other, and how much of the outside each one has. */
 final class SectionShape {
-  /** A wire this near to the hull, in shares of its radius, belongs to it. */
+  /** A wire that comes this near to the hull, in shares of its radius, belongs to it. */
   private static final double NEAR = 0.05;
 
   private static final double FACING = Math.PI / 3;
@@ -27,35 +27,36 @@ final class SectionShape {
     this.neighbours = new int[wires.size()];
     findPairs();
     List<Integer> hull = hull();
+    List<Integer> outer = new ArrayList<>(hull);
     for (int i = 0; i < hull.size(); i++) {
       int at = hull.get(i);
       int before = hull.get((i + hull.size() - 1) % hull.size());
       int after = hull.get((i + 1) % hull.size());
       outside[at] += turn(before, at, after) * wires.get(at).radius();
-      outside[at] += (apart(before, at) + apart(at, after)) / 2;
+      outer.addAll(share(at, after));
     }
-    joinLost(hull);
+    joinLost(outer);
   }
 
   /**
    * Wires that lie beside none that leads to the outside, such as the cores in a thick jacket, give
    * their heat to the nearest that does.
    */
-  private void joinLost(List<Integer> hull) {
+  private void joinLost(List<Integer> outer) {
     UnionFind<Integer> joined = new UnionFind<>(Set.of());
     for (int i = 0; i < wires.size(); i++) {
       joined.addElement(i);
     }
-    hull.forEach(one -> joined.union(hull.get(0), one));
+    outer.forEach(one -> joined.union(outer.get(0), one));
     pairs.forEach(pair -> joined.union(pair.one(), pair.other()));
-    while (!hull.isEmpty() && joined.numberOfSets() > 1) {
+    while (!outer.isEmpty() && joined.numberOfSets() > 1) {
       Pair nearest = null;
       double least = Double.POSITIVE_INFINITY;
       for (int i = 0; i < wires.size(); i++) {
-        boolean lost = !joined.inSameSet(i, hull.get(0));
+        boolean lost = !joined.inSameSet(i, outer.get(0));
         for (int k = 0; lost && k < wires.size(); k++) {
           double gap = apart(i, k) - wires.get(i).radius() - wires.get(k).radius();
-          if (joined.inSameSet(k, hull.get(0)) && gap < least) {
+          if (joined.inSameSet(k, outer.get(0)) && gap < least) {
             least = gap;
             nearest = new Pair(Math.min(i, k), Math.max(i, k));
           }
@@ -73,6 +74,10 @@ final class SectionShape {
     return wires.get(one).distance(wires.get(other));
   }
 
+  /**
+   * Wires are beside each other with half a thin one's thickness of air between, which a laid
+   * bundle has, and over a gap of half the thicker one's when nothing lies in it.
+   */
   private void findPairs() {
     Integer[] byX = new Integer[wires.size()];
     Arrays.setAll(byX, i -> i);
@@ -82,20 +87,38 @@ final class SectionShape {
       Placed one = wires.get(byX[i]);
       for (int k = i + 1; k < byX.length; k++) {
         Placed other = wires.get(byX[k]);
-        if (other.xMm() - one.xMm() > 2 * one.radius() + widest) {
+        if (other.xMm() - one.xMm() > one.radius() + 2 * widest) {
           break;
         }
         double gap = one.distance(other) - one.radius() - other.radius();
-        if (gap <= Math.min(one.radius(), other.radius()) * (1 + 1e-9)) {
-          pairs.add(new Pair(Math.min(byX[i], byX[k]), Math.max(byX[i], byX[k])));
+        boolean touching = gap <= Math.min(one.radius(), other.radius()) * (1 + 1e-9);
+        if (touching) {
           neighbours[byX[i]]++;
           neighbours[byX[k]]++;
+        }
+        double far = Math.max(one.radius(), other.radius()) * (1 + 1e-9);
+        if (touching || (gap <= far && nothingBetween(byX[i], byX[k]))) {
+          pairs.add(new Pair(Math.min(byX[i], byX[k]), Math.max(byX[i], byX[k])));
         }
       }
     }
   }
 
-  /** Round the hull once, against the clock; where all lie in a row, there and back. */
+  /** Whether the straight way from one wire to another crosses none. */
+  private boolean nothingBetween(int one, int other) {
+    double length = apart(one, other);
+    for (int i = 0; i < wires.size(); i++) {
+      double along = i == one || i == other ? 0 : along(one, other, i);
+      if (along > 0
+          && along < length
+          && Math.abs(left(one, other, i)) / length < wires.get(i).radius()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The corners of the hull of the middles, against the clock; of a row, its ends. */
   private List<Integer> hull() {
     Integer[] order = new Integer[wires.size()];
     Arrays.setAll(order, i -> i);
@@ -117,7 +140,7 @@ final class SectionShape {
     return hull;
   }
 
-  /** One half of the hull; points near to it stay. */
+  /** One half of the hull, its corners. */
   private List<Integer> chain(Integer[] order) {
     List<Integer> corners = new ArrayList<>();
     for (int next : order) {
@@ -127,24 +150,39 @@ final class SectionShape {
       }
       corners.add(next);
     }
-    List<Integer> chain = new ArrayList<>(List.of(corners.get(0)));
-    for (int i = 1; i < corners.size(); i++) {
-      int from = corners.get(i - 1);
-      int to = corners.get(i);
-      double length = apart(from, to);
-      for (int between : order) {
-        boolean inside =
-            between != from
-                && between != to
-                && along(from, to, between) > 0
-                && along(from, to, between) < length;
-        if (inside && left(from, to, between) / length <= NEAR * wires.get(between).radius()) {
-          chain.add(between);
+    return corners;
+  }
+
+  /**
+   * Shares an edge of the hull among its ends and those between that come out to it, and returns
+   * these. A thick wire among thin ones does so though its middle lies deeper than theirs.
+   */
+  private List<Integer> share(int from, int to) {
+    double length = apart(from, to);
+    double thicker = length > 0 ? (wires.get(to).radius() - wires.get(from).radius()) / length : 0;
+    List<Integer> between = new ArrayList<>();
+    for (int i = 0; i < wires.size(); i++) {
+      double along = i == from || i == to ? 0 : along(from, to, i);
+      if (along > 0 && along < length) {
+        double radius = wires.get(i).radius();
+        double line = wires.get(from).radius() + along * thicker;
+        if (left(from, to, i) / length - radius + line <= NEAR * radius) {
+          between.add(i);
         }
       }
-      chain.add(to);
     }
-    return chain;
+    between.sort(Comparator.comparingDouble(i -> along(from, to, i)));
+    int before = from;
+    double gone = 0;
+    for (int i = 0; i <= between.size(); i++) {
+      int next = i < between.size() ? between.get(i) : to;
+      double here = next == to ? length : along(from, to, next);
+      outside[before] += (here - gone) / 2;
+      outside[next] += (here - gone) / 2;
+      before = next;
+      gone = here;
+    }
+    return between;
   }
 
   /** Twice the area of a triangle; above 0 when the third point lies left of the way. */
