@@ -71,6 +71,7 @@ import org.tugtest.rule.load.RelayChatters;
 import org.tugtest.rule.load.RelayHoldsItself;
 import org.tugtest.rule.load.ScreenMisearthed;
 import org.tugtest.rule.load.SensorEarthShared;
+import org.tugtest.rule.load.SourceOverloaded;
 import org.tugtest.rule.load.SourcesSideBySide;
 import org.tugtest.rule.load.SupplyCollapses;
 import org.tugtest.rule.load.SwitchOverloaded;
@@ -192,6 +193,7 @@ public final class RuleCatalog {
             new FigureMissing(),
             new ContactSetTwice(),
             new SourcesSideBySide(),
+            new SourceOverloaded(),
             new SupplyCollapses(),
             new RelayChatters(),
             new RelayHoldsItself(),

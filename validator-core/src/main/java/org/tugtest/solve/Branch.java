@@ -57,6 +57,11 @@ public sealed interface Branch {
         throw new IllegalArgumentException("source of " + volts + " V, " + maxA + " A");
       }
     }
+
+    /** The same source, able to give any current. */
+    public Source unlimited() {
+      return new Source(a, b, volts, ohms, chargeOhms, Double.POSITIVE_INFINITY, generator);
+    }
   }
 
   /**

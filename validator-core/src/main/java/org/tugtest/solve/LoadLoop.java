@@ -67,7 +67,7 @@ final class LoadLoop {
       if (round > 1) {
         lay(linear, at, true);
         flow = grid.solve(linear).filter(Flow::isFinite);
-        stride = flow.isPresent() ? 1 : Math.min(2 * stride, LONGEST_STRIDE);
+        stride = flow.isPresent() ? 1 : longer(stride);
         tangentFailed |= flow.isEmpty();
         flow = flow.filter(found -> keepsSides(found, at));
       }
@@ -78,17 +78,37 @@ final class LoadLoop {
       if (flow.isEmpty()) {
         return new Outcome(flow, false, tangentFailed, round);
       }
-      double moved = 0;
-      for (int i = 0; i < at.length; i++) {
-        double next = flow.get().across(numbers.get(i));
-        moved = Math.max(moved, Math.abs(next - at[i]));
-        at[i] = stride(at[i], next, stride);
-      }
-      if (moved <= SETTLED * bound) {
+      if (move(at, flow.get(), stride)) {
         return new Outcome(flow, true, tangentFailed, round);
       }
     }
     return new Outcome(flow, false, tangentFailed, most);
+  }
+
+  /** The sum of the open volts of all sources: no load ever gets more. */
+  double bound() {
+    return bound;
+  }
+
+  /** The next stride where the tangents have no answer. */
+  double longer(double stride) {
+    return Math.min(2 * stride, LONGEST_STRIDE);
+  }
+
+  /**
+   * Goes on from the volts of the loads to those of a flow.
+   *
+   * @param at the volts that it was solved with; changed
+   * @return whether they are at rest
+   */
+  boolean move(double[] at, Flow flow, double stride) {
+    double moved = 0;
+    for (int i = 0; i < at.length; i++) {
+      double next = flow.across(numbers.get(i));
+      moved = Math.max(moved, Math.abs(next - at[i]));
+      at[i] = stride(at[i], next, stride);
+    }
+    return moved <= SETTLED * bound;
   }
 
   /**
@@ -103,7 +123,11 @@ final class LoadLoop {
         : Math.copySign(Math.max(Math.abs(before) / 2, there * Math.signum(before)), before);
   }
 
-  private void lay(Linear linear, double[] at, boolean tangent) {
+  /**
+   * Writes loads into a network: as resistances that draw what they do at these volts, or as their
+   * tangents there.
+   */
+  void lay(Linear linear, double[] at, boolean tangent) {
     for (int i = 0; i < at.length; i++) {
       Branch.Load load = loads.get(i);
       double slope = tangent ? load.slope(at[i]) : load.siemens(at[i]);
@@ -113,7 +137,7 @@ final class LoadLoop {
   }
 
   /** Whether every load stays on its side of its floor, and of zero, between two rounds. */
-  private boolean keepsSides(Flow flow, double[] before) {
+  boolean keepsSides(Flow flow, double[] before) {
     for (int i = 0; i < before.length; i++) {
       double floor = loads.get(i).floorV();
       double now = flow.across(numbers.get(i));

@@ -48,6 +48,17 @@ final class PieceLoop {
    * @param near pieces to begin with, from another set of contacts; null: diodes off
    */
   Outcome settle(boolean[] pulled, @Nullable Pieces near) {
+    Outcome outcome = onPieces(pulled, near);
+    if (outcome.troubles().isEmpty() || !FromAbove.applies(circuit)) {
+      return outcome;
+    }
+    return new FromAbove(circuit, loads, grids)
+        .settle(pulled, new Pieces(circuit, refused))
+        .orElse(outcome);
+  }
+
+  /** Lets the loads come to rest on pieces, and then changes those that are wrong. */
+  private Outcome onPieces(boolean[] pulled, @Nullable Pieces near) {
     Linear linear = ContactSet.linear(circuit, pulled);
     Pieces pieces = near == null ? new Pieces(circuit, refused) : near.copy();
     Set<String> seen = new HashSet<>();
@@ -102,7 +113,8 @@ final class PieceLoop {
     }
   }
 
-  private static Map<Integer, Pieces.Piece> lowest(List<Map<Integer, Pieces.Piece>> wrong) {
+  /** Of changes, that of the lowest number. */
+  static Map<Integer, Pieces.Piece> lowest(List<Map<Integer, Pieces.Piece>> wrong) {
     Map<Integer, Pieces.Piece> lowest = wrong.get(0);
     for (Map<Integer, Pieces.Piece> changes : wrong) {
       if (first(changes) < first(lowest)) {

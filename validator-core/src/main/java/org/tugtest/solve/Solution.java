@@ -91,6 +91,11 @@ public final class Solution {
     return pulled.contains(coil);
   }
 
+  /** Whether a source gives the greatest current that it can. */
+  public boolean limited(int source) {
+    return flow != null && pieces.of(source) == Pieces.Piece.LIMITED;
+  }
+
   /** The coils that are pulled, by number. */
   public List<Integer> allPulled() {
     return pulled;

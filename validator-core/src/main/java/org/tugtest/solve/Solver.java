@@ -137,7 +137,10 @@ public final class Solver {
     outcome
         .at()
         .flow()
-        .ifPresent(flow -> troubles.addAll(new Collapses(circuit).in(flow, outcome.at().grid())));
+        .ifPresent(
+            flow ->
+                troubles.addAll(
+                    new Collapses(circuit, outcome, refused(shorted, circuit)).in(flow)));
     return Settled.of(outcome, troubles);
   }
 

@@ -21,15 +21,20 @@ public sealed interface Trouble {
    *
    * @param mostWatts the greatest power that can reach them: for a single load E²/4R, for several
    *     together what they get when all draw the same share of their watts
+   * @param limits sources that give their greatest current, where without that limit all would be
+   *     fed; empty where the resistance is too much
    */
-  record Collapse(List<Integer> branches, double mostWatts) implements Trouble {
+  record Collapse(List<Integer> branches, double mostWatts, List<Integer> limits)
+      implements Trouble {
     public Collapse {
       branches = List.copyOf(branches);
+      limits = List.copyOf(limits);
     }
 
     @Override
     public Collapse renumbered(IntUnaryOperator number) {
-      return new Collapse(Trouble.renumbered(branches, number), mostWatts);
+      return new Collapse(
+          Trouble.renumbered(branches, number), mostWatts, Trouble.renumbered(limits, number));
     }
   }
 

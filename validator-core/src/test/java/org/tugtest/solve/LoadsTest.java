@@ -152,4 +152,60 @@ class LoadsTest {
       assertThat(solution.watts(i)).isCloseTo(2, within(1e-9));
     }
   }
+
+  /**
+   * A source of constant current into a constant power has no bound; the real rest is the low one.
+   */
+  @Test
+  void aLimitedSourceFeedsNoMoreThanItsVoltsTimesItsLimit() {
+    for (double watts : new double[] {50, 117.9, 118.1, 170, 1000}) {
+      Branch limited = new Branch.Source(1, 0, 12, 0.02, 1, 10, true);
+      Solution solution =
+          Solver.solve(new Circuit(2, List.of(limited, new Branch.Load(1, 0, watts, true, 6))));
+      double volts = solution.volts(1).orElseThrow();
+      boolean fed = watts < 10 * (12 - 10 * 0.02);
+      if (fed) {
+        assertThat(volts).isCloseTo(6 + Math.sqrt(36 - 0.02 * watts), within(1e-9));
+        assertThat(solution.troubles()).isEmpty();
+      } else {
+        assertThat(volts).isCloseTo(10 * 36 / watts, within(1e-9));
+        assertThat(solution.troubles()).hasSize(1);
+        Trouble.Collapse collapse = (Trouble.Collapse) solution.troubles().get(0);
+        assertThat(collapse.branches()).containsExactly(1);
+        assertThat(collapse.limits()).containsExactly(0);
+        assertThat(collapse.mostWatts()).isCloseTo(118, within(1e-4));
+      }
+    }
+  }
+
+  @Test
+  void aLoadThatNoSourceCouldFeedIsNotTheFaultOfALimit() {
+    Branch limited = new Branch.Source(1, 0, 12, 1, 1, 10, true);
+    Solution solution =
+        Solver.solve(new Circuit(2, List.of(limited, new Branch.Load(1, 0, 500, true, 6))));
+    Trouble.Collapse collapse = (Trouble.Collapse) solution.troubles().get(0);
+    assertThat(collapse.limits()).isEmpty();
+    assertThat(collapse.mostWatts()).isCloseTo(36, within(1e-4));
+  }
+
+  @Test
+  void limitedSourcesSideBySideAndLoadsOfBothKindsComeToRest() {
+    List<Branch> branches =
+        List.of(
+            new Branch.Source(1, 0, 12, 0.02, 1, 10, true),
+            new Branch.Source(2, 0, 12.1, 0.02, 1, 8, true),
+            new Branch.Resistor(1, 2, 0.01),
+            new Branch.Load(1, 0, 100, true, 3),
+            new Branch.Load(2, 0, 9, false, 6),
+            new Branch.Load(2, 0, 80, true, 9));
+    Solution solution = Solver.solve(new Circuit(3, branches));
+    assertThat(solution.troubles()).noneMatch(is -> !(is instanceof Trouble.Collapse));
+    assertThat(solution.currentResidual()).isLessThan(1e-9);
+    for (int i = 3; i < 6; i++) {
+      assertThat(solution.amps(i))
+          .isCloseTo(((Branch.Load) branches.get(i)).amps(solution.across(i)), within(1e-9));
+    }
+    assertThat(solution.amps(0)).isEqualTo(-10);
+    assertThat(solution.amps(1)).isEqualTo(-8);
+  }
 }

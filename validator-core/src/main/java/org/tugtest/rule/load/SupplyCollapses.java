@@ -24,6 +24,7 @@ import org.tugtest.rule.Rule;
 import org.tugtest.rule.RuleInfo;
 import org.tugtest.rule.Settings;
 import org.tugtest.solve.Trouble;
+import org.tugtest.text.Quoted;
 import org.tugtest.text.Series;
 
 /** Loads of constant power want more than what feeds them can give. */
@@ -37,7 +38,8 @@ public final class SupplyCollapses implements Rule {
               """
               Loads with watts (and no atVolts), wanted and fed in a state, for which no volts exist
               at which they draw their watts: behind open volts E and a resistance R no more than
-              E²/4R can be drawn. Several that share a feed are judged together. Volts that come to
+              E²/4R can be drawn, and from a source with maxA no more than its volts times that.
+              Several that share a feed are judged together. Volts that come to
               no rest in the computation are a warning of this rule.
               """)
           .why(
@@ -76,7 +78,12 @@ public final class SupplyCollapses implements Rule {
   }
 
   /** A collapse in one state. */
-  private record Seen(Live live, List<Edge.OfElement> loads, double watts, double mostWatts) {
+  private record Seen(
+      Live live,
+      List<Edge.OfElement> loads,
+      double watts,
+      double mostWatts,
+      List<Edge.OfElement> limits) {
     double over() {
       return watts / mostWatts;
     }
@@ -131,11 +138,21 @@ public final class SupplyCollapses implements Rule {
     double watts = all.stream().mapToDouble(SupplyCollapses::watts).sum();
     return loads.isEmpty()
         ? Optional.empty()
-        : Optional.of(new Seen(live, loads, watts, collapse.mostWatts()));
+        : Optional.of(
+            new Seen(live, loads, watts, collapse.mostWatts(), sources(live, collapse.limits())));
+  }
+
+  private static List<Edge.OfElement> sources(Live live, List<Integer> numbers) {
+    return live.state().edges(numbers).stream().map(Edge.OfElement.class::cast).toList();
   }
 
   /** The identity of the finding that a load's few volts follow from, if it has one. */
   static Optional<String> causeOfFewVolts(Facts facts, Live live, Edge.OfElement load) {
+    Optional<String> overloaded =
+        SourceOverloaded.causeOfFewVolts(facts, live.state().state(), load);
+    if (overloaded.isPresent()) {
+      return overloaded;
+    }
     for (Trouble trouble : live.state().troubles()) {
       Optional<Seen> seen = seen(live, trouble);
       if (seen.isPresent()
@@ -203,11 +220,19 @@ public final class SupplyCollapses implements Rule {
                 + (single ? "it" : "them")
                 + " gives at most "
                 + measured.limitShown()
-                + " W, so the volts collapse")
+                + " W"
+                + limit(worst)
+                + ", so the volts collapse")
         .remedy(
-            "lower the resistance of the feed and return: thicker or shorter wires, fewer joints,"
-                + " a feed of its own")
+            worst.limits().isEmpty()
+                ? "lower the resistance of the feed and return: thicker or shorter wires, fewer"
+                    + " joints, a feed of its own"
+                : "take a source that gives more, feed some of these loads from elsewhere, or give"
+                    + " them less to do in that state")
         .measured(measured)
+        .cause(
+            SourceOverloaded.causeOfFewVolts(facts, worst.live().state().state(), loads.get(0))
+                .orElse(null))
         .state(worst.live().state().state())
         .basis(basis(facts, worst));
     for (Edge.OfElement load : loads) {
@@ -222,6 +247,23 @@ public final class SupplyCollapses implements Rule {
       }
     }
     return draft;
+  }
+
+  /** The sources that give no more, where these are to blame. */
+  private static String limit(Seen seen) {
+    if (seen.limits().isEmpty()) {
+      return "";
+    }
+    List<String> each =
+        seen.limits().stream()
+            .map(
+                is ->
+                    is.text()
+                        + " is at its limit of "
+                        + Quoted.number(Math.abs(seen.live().state().amps(is)))
+                        + " A")
+            .toList();
+    return ", as " + Series.and(each, SHOWN);
   }
 
   private static Basis basis(Facts facts, Seen seen) {
