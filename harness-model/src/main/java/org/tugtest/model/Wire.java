@@ -1,5 +1,7 @@
 package org.tugtest.model;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -50,6 +52,55 @@ public record Wire(
   /** What is printed on its label; empty when none is fitted. */
   public String labelText() {
     return label == null ? id : label;
+  }
+
+  /** The same wire between other ends. */
+  public Wire between(@Nullable Ref one, @Nullable Ref other) {
+    return with(one, other, part, areaMm2, awg, via, fromTerminal, toTerminal);
+  }
+
+  /** The same wire of a part, which says its size. */
+  public Wire ofPart(String id) {
+    return with(from, to, id, null, null, via, fromTerminal, toTerminal);
+  }
+
+  /** The same wire with its ends the other way round. */
+  public Wire turned() {
+    List<String> back = new ArrayList<>(via);
+    Collections.reverse(back);
+    return with(to, from, part, areaMm2, awg, back, toTerminal, fromTerminal);
+  }
+
+  private Wire with(
+      @Nullable Ref one,
+      @Nullable Ref other,
+      @Nullable String ofPart,
+      @Nullable Double area,
+      @Nullable String gauge,
+      List<String> nodes,
+      @Nullable String terminal,
+      @Nullable String otherTerminal) {
+    return new Wire(
+        id,
+        loom,
+        one,
+        other,
+        ofPart,
+        area,
+        gauge,
+        colour,
+        colourDrawn,
+        circuit,
+        nodes,
+        laidInPlace,
+        cutMm,
+        builtMm,
+        terminal,
+        otherTerminal,
+        label,
+        evidence,
+        decision,
+        reason);
   }
 
   /** What becomes of a donor wire. */

@@ -19,7 +19,6 @@ import org.tugtest.model.Wire;
 import org.tugtest.model.WirePart;
 import org.tugtest.read.ReadHarness;
 import org.tugtest.rule.Ledger;
-import org.tugtest.rule.PartChoice;
 import org.tugtest.rule.Rule;
 import org.tugtest.rule.RuleInfo;
 import org.tugtest.rule.Settings;
@@ -87,8 +86,7 @@ public final class Trial {
   public Optional<List<Finding>> with(Map<String, WirePart> parts) {
     Harness harness = facts.harness();
     Map<String, Wire> wires = new LinkedHashMap<>(harness.wires());
-    parts.forEach(
-        (id, part) -> wires.computeIfPresent(id, (same, wire) -> PartChoice.of(wire, part)));
+    parts.forEach((id, part) -> wires.computeIfPresent(id, (same, wire) -> wire.ofPart(part.id())));
     ReadHarness read =
         new ReadHarness(
             harness.withWires(wires), facts.places(), List.of(), facts.texts(), facts.unread());

@@ -93,7 +93,7 @@ public final class PartChoice {
 
   /** The conductor area of a part in mm2; 0 when it gives none. */
   public double areaMm2(Wire wire, WirePart part) {
-    return facts.fitting().sizes().areaMm2(of(wire, part)).map(Cited::value).orElse(0.0);
+    return facts.fitting().sizes().areaMm2(wire.ofPart(part.id())).map(Cited::value).orElse(0.0);
   }
 
   /** Whether a part would stand what flows and what the fuses let through a wire. */
@@ -133,7 +133,7 @@ public final class PartChoice {
         for (WireEnd there : facts.wiring().endsAt(at)) {
           ends.add(
               there.wire().id().equals(wire.id())
-                  ? new WireEnd(of(wire, part), there.from())
+                  ? new WireEnd(wire.ofPart(part.id()), there.from())
                   : there);
         }
         String what = misfit(at, end, ends);
@@ -255,30 +255,5 @@ public final class PartChoice {
     String grams = grams(wire, part);
     String misfit = misfit(wire, part);
     return (grams.isEmpty() ? "" : ", " + grams) + (misfit.isEmpty() ? "" : ", with " + misfit);
-  }
-
-  /** The same wire of another part. */
-  public static Wire of(Wire wire, WirePart part) {
-    return new Wire(
-        wire.id(),
-        wire.loom(),
-        wire.from(),
-        wire.to(),
-        part.id(),
-        null,
-        null,
-        wire.colour(),
-        wire.colourDrawn(),
-        wire.circuit(),
-        wire.via(),
-        wire.laidInPlace(),
-        wire.cutMm(),
-        wire.builtMm(),
-        wire.fromTerminal(),
-        wire.toTerminal(),
-        wire.label(),
-        wire.evidence(),
-        wire.decision(),
-        wire.reason());
   }
 }

@@ -115,27 +115,7 @@ public final class MergedLoom {
     Ref to = moved(wire.to());
     return Objects.equals(from, wire.from()) && Objects.equals(to, wire.to())
         ? wire
-        : new Wire(
-            wire.id(),
-            wire.loom(),
-            from,
-            to,
-            wire.part(),
-            wire.areaMm2(),
-            wire.awg(),
-            wire.colour(),
-            wire.colourDrawn(),
-            wire.circuit(),
-            wire.via(),
-            wire.laidInPlace(),
-            wire.cutMm(),
-            wire.builtMm(),
-            wire.fromTerminal(),
-            wire.toTerminal(),
-            wire.label(),
-            wire.evidence(),
-            wire.decision(),
-            wire.reason());
+        : wire.between(from, to);
   }
 
   private @Nullable Ref moved(@Nullable Ref end) {

@@ -25,8 +25,8 @@ final class WireWords {
 
   void say(Wire raw, Wire translated, Wire now) {
     boolean turned = WireEnds.of(translated, Renames.NONE).turned(WireEnds.of(now, Renames.NONE));
-    Wire old = turned ? turn(raw) : raw;
-    List<FieldDiff> diffs = FieldDiff.between(old, turned ? turn(translated) : translated, now);
+    Wire old = turned ? raw.turned() : raw;
+    List<FieldDiff> diffs = FieldDiff.between(old, turned ? translated.turned() : translated, now);
     if (diffs.stream().anyMatch(diff -> GAUGE.contains(diff.head()))) {
       gauge(old, now, diffs);
     }
@@ -139,36 +139,5 @@ final class WireWords {
 
   private static String orNone(@Nullable String value, String none) {
     return Objects.requireNonNullElse(value, none);
-  }
-
-  /** The same wire with its ends the other way round. */
-  private static Wire turn(Wire wire) {
-    return new Wire(
-        wire.id(),
-        wire.loom(),
-        wire.to(),
-        wire.from(),
-        wire.part(),
-        wire.areaMm2(),
-        wire.awg(),
-        wire.colour(),
-        wire.colourDrawn(),
-        wire.circuit(),
-        wire.via().size() < 2 ? wire.via() : reversed(wire.via()),
-        wire.laidInPlace(),
-        wire.cutMm(),
-        wire.builtMm(),
-        wire.toTerminal(),
-        wire.fromTerminal(),
-        wire.label(),
-        wire.evidence(),
-        wire.decision(),
-        wire.reason());
-  }
-
-  private static List<String> reversed(List<String> via) {
-    List<String> back = new java.util.ArrayList<>(via);
-    java.util.Collections.reverse(back);
-    return back;
   }
 }

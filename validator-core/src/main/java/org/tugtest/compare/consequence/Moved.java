@@ -2,10 +2,16 @@ package org.tugtest.compare.consequence;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.tugtest.compare.Comparison;
+import org.tugtest.compare.match.Match;
+import org.tugtest.facts.Facts;
 import org.tugtest.finding.Subject;
 import org.tugtest.text.NaturalOrder;
 
@@ -45,6 +51,26 @@ public record Moved(
       int decimals) {
     Moved moved = new Moved(what, subject, before, after, unit, decimals, "");
     return moved.shown(before).equals(moved.shown(after)) ? Optional.empty() : Optional.of(moved);
+  }
+
+  /** A figure of each wire that is on both sides and has it on both, in the order of reports. */
+  static List<Moved> ofWires(
+      Comparison comparison,
+      Function<Facts, Map<String, Double>> figures,
+      String unit,
+      int decimals) {
+    Map<String, Double> before = figures.apply(comparison.before().facts());
+    Map<String, Double> after = figures.apply(comparison.after().facts());
+    List<Moved> moved = new ArrayList<>();
+    for (Match match : comparison.matches().in("wires")) {
+      Double was = before.get(match.before());
+      Double is = after.get(match.after());
+      if (was != null && is != null) {
+        of(match.after(), Subject.wire(match.after()), was, is, unit, decimals)
+            .ifPresent(moved::add);
+      }
+    }
+    return sorted(moved);
   }
 
   /** The same with something to know of it. */

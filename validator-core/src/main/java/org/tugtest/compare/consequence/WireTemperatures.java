@@ -1,13 +1,10 @@
 package org.tugtest.compare.consequence;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.tugtest.compare.Comparison;
-import org.tugtest.compare.match.Match;
 import org.tugtest.facts.Facts;
-import org.tugtest.finding.Subject;
 import org.tugtest.heat.LoomWarmth;
 import org.tugtest.operate.OperatingPoint;
 
@@ -20,18 +17,7 @@ public final class WireTemperatures implements Consequence {
 
   @Override
   public List<Moved> of(Comparison comparison) {
-    Map<String, Double> before = greatest(comparison.before().facts());
-    Map<String, Double> after = greatest(comparison.after().facts());
-    List<Moved> moved = new ArrayList<>();
-    for (Match match : comparison.matches().in("wires")) {
-      Double was = before.get(match.before());
-      Double is = after.get(match.after());
-      if (was != null && is != null) {
-        Moved.of(match.after(), Subject.wire(match.after()), was, is, "°C", 0)
-            .ifPresent(moved::add);
-      }
-    }
-    return Moved.sorted(moved);
+    return Moved.ofWires(comparison, WireTemperatures::greatest, "°C", 0);
   }
 
   private static Map<String, Double> greatest(Facts facts) {

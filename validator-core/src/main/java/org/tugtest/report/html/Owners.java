@@ -2,7 +2,6 @@ package org.tugtest.report.html;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -10,41 +9,27 @@ import org.tugtest.model.Device;
 import org.tugtest.model.Harness;
 import org.tugtest.model.Splice;
 import org.tugtest.network.Point;
+import org.tugtest.report.html.OwnerNumbers.Owner;
 
 /** The connectors, devices and splices of a page, numbered, and what there is to say of each. */
 final class Owners {
   private final Harness harness;
   private final Map<String, Face> faces = new HashMap<>();
-  private final Map<Owner, Integer> numbers = new LinkedHashMap<>();
-
-  /** A connector, device or splice. */
-  record Owner(Point.Kind kind, String id) {
-    String noun() {
-      return switch (kind) {
-        case CAVITY -> "connector";
-        case PIN -> "device";
-        case SPLICE -> "splice";
-      };
-    }
-  }
+  private final OwnerNumbers numbers = new OwnerNumbers();
 
   Owners(Harness harness, List<Point> points, FacesRoom room) {
     this.harness = harness;
-    points.forEach(point -> add(new Owner(point.kind(), point.owner())));
+    points.forEach(point -> numbers.add(point.kind(), point.owner()));
     for (Face face : room.faces()) {
       faces.put(face.id(), face);
-      add(new Owner(Point.Kind.CAVITY, face.id()));
+      numbers.add(Point.Kind.CAVITY, face.id());
     }
-    harness.devices().keySet().forEach(device -> add(new Owner(Point.Kind.PIN, device)));
-  }
-
-  private void add(Owner owner) {
-    numbers.putIfAbsent(owner, numbers.size());
+    harness.devices().keySet().forEach(device -> numbers.add(Point.Kind.PIN, device));
   }
 
   /** All of them, by number. */
   List<Owner> all() {
-    return List.copyOf(numbers.keySet());
+    return numbers.all();
   }
 
   /** The number of the owner of a point. */
@@ -54,7 +39,7 @@ final class Owners {
 
   /** The number of an owner; -1 when there is none such. */
   int number(Point.Kind kind, String id) {
-    return numbers.getOrDefault(new Owner(kind, id), -1);
+    return numbers.of(kind, id);
   }
 
   /** The number of a connector's face; 0 for what has none. */

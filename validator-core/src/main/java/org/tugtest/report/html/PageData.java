@@ -12,12 +12,10 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Level;
 import org.tugtest.finding.Subject;
 import org.tugtest.model.Evidence;
-import org.tugtest.model.Ref;
 import org.tugtest.model.Wire;
 import org.tugtest.network.Net;
 import org.tugtest.network.Point;
@@ -126,7 +124,7 @@ final class PageData {
 
   private void owners() {
     json.writeArrayPropertyStart("owners");
-    for (Owners.Owner owner : owners.all()) {
+    for (OwnerNumbers.Owner owner : owners.all()) {
       json.writeStartArray();
       json.writeString(owner.noun());
       text(owner.id());
@@ -174,21 +172,12 @@ final class PageData {
 
   private void wires() {
     WireText said = new WireText(facts.harness());
+    WireColumns columns = new WireColumns(facts, said, json);
     json.writeArrayPropertyStart("wires");
     for (Wire wire : facts.harness().wires().values()) {
       Evidence evidence = said.evidence(wire);
-      int from = at(wire.from());
-      int to = at(wire.to());
       json.writeStartArray();
-      text(wire.id());
-      json.writeNumber(from);
-      json.writeNumber(to);
-      text(from < 0 ? WireText.end(wire.from()) : "");
-      text(to < 0 ? WireText.end(wire.to()) : "");
-      text(Objects.requireNonNullElse(wire.colour(), ""));
-      text(said.size(wire));
-      text(Objects.requireNonNullElse(wire.circuit(), ""));
-      text(wire.labelText().equals(wire.id()) ? "" : wire.labelText());
+      columns.write(wire);
       text(Objects.requireNonNullElse(wire.colourDrawn(), ""));
       json.writeString(evidence == null ? "" : evidence.word());
       json.writeNumber(wire.loom() == null ? -1 : looms.indexOf(wire.loom()));
@@ -224,10 +213,6 @@ final class PageData {
       json.writeEndArray();
     }
     json.writeEndArray();
-  }
-
-  private int at(@Nullable Ref ref) {
-    return facts.wiring().pointOf(ref).map(facts.network()::index).orElse(-1);
   }
 
   private void faces() {

@@ -18,9 +18,13 @@ import org.tugtest.network.Edge;
 import org.tugtest.operate.OperatingPoint;
 import org.tugtest.rule.Ledger;
 import org.tugtest.solve.Trouble;
+import org.tugtest.text.Series;
 
 /** The relay coils of a harness. */
 final class Coils {
+  /** So many coils and states are named. */
+  static final int SHOWN = 4;
+
   private Coils() {}
 
   /** All coils that lie between two points, in the order of the network. */
@@ -80,6 +84,34 @@ final class Coils {
         });
     of(facts).stream().filter(coil -> !bad.contains(coil)).forEach(coil -> ledger.fine());
   }
+
+  /**
+   * Begins the finding of a set of coils: {@code coils A and B come to no rest in state start}.
+   *
+   * @param does what they do
+   * @param what the end of the sentence
+   */
+  static <T extends Trouble> Finding.Draft draft(
+      List<Edge> coils, List<Seen<T>> seen, Does does, String what) {
+    List<String> states = seen.stream().map(one -> one.state().state()).toList();
+    Finding.Draft draft =
+        Finding.on(coils.get(0).subject())
+            .message(
+                (coils.size() == 1 ? "coil " : "coils ")
+                    + Series.and(coils.stream().map(Edge::text).toList(), SHOWN)
+                    + " "
+                    + (coils.size() == 1 ? does.one() : does.several())
+                    + (states.size() == 1 ? " in state " : " in states ")
+                    + Series.and(states, SHOWN)
+                    + what)
+            .state(states.get(0))
+            .basis(basis(coils));
+    coils.stream().skip(1).forEach(coil -> draft.and(coil.subject()));
+    return draft;
+  }
+
+  /** What one coil does, and the same of several. */
+  record Does(String one, String several) {}
 
   /** What rests on the volts at which coils pull and let go: common practice where not given. */
   static Basis basis(Collection<Edge> coils) {

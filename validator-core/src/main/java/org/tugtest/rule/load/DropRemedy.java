@@ -49,8 +49,7 @@ final class DropRemedy {
       return Optional.empty();
     }
     for (WirePart part : choice.larger(wire.wire())) {
-      Optional<Cited> then =
-          resistances.conductorMilliohm(PartChoice.of(wire.wire(), part), celsius);
+      Optional<Cited> then = resistances.conductorMilliohm(wire.wire().ofPart(part.id()), celsius);
       double saved =
           then.map(ohms -> (now.get().value() - ohms.value()) * MILLI * step.amps()).orElse(0.0);
       boolean fits = choice.stands(wire, part) && choice.misfit(wire.wire(), part).isEmpty();

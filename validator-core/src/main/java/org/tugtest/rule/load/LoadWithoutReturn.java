@@ -2,8 +2,6 @@ package org.tugtest.rule.load;
 
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Level;
-import org.tugtest.model.Element;
-import org.tugtest.network.Edge;
 import org.tugtest.rule.Cause;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
@@ -65,12 +63,6 @@ public final class LoadWithoutReturn implements Rule {
 
   @Override
   public void judge(Facts facts, Settings settings, Ledger ledger) {
-    if (facts.network().sources().isEmpty()) {
-      facts.network().edges().stream()
-          .filter(edge -> edge instanceof Edge.OfElement in && in.element() instanceof Element.Load)
-          .forEach(edge -> ledger.notJudged(edge.subject(), "the harness gives no source"));
-      return;
-    }
     new Unserved(INFO.id(), (live, load) -> !live.returns(load), Live::looseEnd)
         .judge(
             facts,

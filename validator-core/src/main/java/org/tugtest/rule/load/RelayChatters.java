@@ -18,7 +18,6 @@ import org.tugtest.text.Series;
 
 /** Relays come to no rest. */
 public final class RelayChatters implements Rule {
-  private static final int SHOWN = 4;
   private static final RuleInfo INFO =
       RuleInfo.of("relay-chatters", Heading.LOAD, Level.ERROR)
           .summary("a relay pulls and lets go without end")
@@ -81,28 +80,17 @@ public final class RelayChatters implements Rule {
 
   private static Finding.Draft finding(List<Edge> coils, List<Coils.Seen<Trouble.Chatter>> seen) {
     Coils.Seen<Trouble.Chatter> first = seen.get(0);
-    List<String> names = coils.stream().map(Edge::text).toList();
-    List<String> states = seen.stream().map(one -> one.state().state()).toList();
-    boolean single = coils.size() == 1;
     Finding.Draft draft =
-        Finding.on(coils.get(0).subject())
-            .message(
-                (single ? "coil " : "coils ")
-                    + Series.and(names, SHOWN)
-                    + (single ? " comes" : " come")
-                    + " to no rest in "
-                    + (states.size() == 1 ? "state " : "states ")
-                    + Series.and(states, SHOWN)
-                    + ": "
-                    + steps(first))
+        Coils.draft(
+                coils,
+                seen,
+                new Coils.Does("comes to no rest", "come to no rest"),
+                ": " + steps(first))
             .remedy(
                 "feed "
-                    + (single ? "the coil" : "them")
+                    + (coils.size() == 1 ? "the coil" : "them")
                     + " from ahead of the contact that takes the volts away, or keep the volts over"
-                    + " its drop-out volts with a stiffer feed")
-            .state(states.get(0))
-            .basis(Coils.basis(coils));
-    coils.subList(1, coils.size()).forEach(coil -> draft.and(coil.subject()));
+                    + " its drop-out volts with a stiffer feed");
     if (first.trouble().restsElsewhere()) {
       draft.detail("there is a rest, but switching on does not lead to it");
     }
@@ -116,9 +104,9 @@ public final class RelayChatters implements Rule {
     for (List<Integer> pulled : seen.trouble().cycle()) {
       List<Integer> its = pulled.stream().filter(moving::contains).toList();
       List<String> names = seen.state().edges(its).stream().map(Edge::text).toList();
-      steps.add(names.isEmpty() ? "none pulled" : Series.and(names, SHOWN) + " pulled");
+      steps.add(names.isEmpty() ? "none pulled" : Series.and(names, Coils.SHOWN) + " pulled");
     }
-    int shown = Math.min(2 * SHOWN, steps.size());
+    int shown = Math.min(2 * Coils.SHOWN, steps.size());
     String more = steps.size() > shown ? ", then " + (steps.size() - shown) + " more sets" : "";
     return String.join(", then ", steps.subList(0, shown)) + more + ", and again";
   }

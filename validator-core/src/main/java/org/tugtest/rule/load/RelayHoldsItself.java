@@ -17,7 +17,6 @@ import org.tugtest.text.Series;
 
 /** Relays rest in more than one way, and the state does not say what was before. */
 public final class RelayHoldsItself implements Rule {
-  private static final int SHOWN = 4;
   private static final RuleInfo INFO =
       RuleInfo.of("relay-holds-itself", Heading.LOAD, Level.NOTE)
           .summary("a relay rests pulled or released, depending on what was before")
@@ -87,28 +86,17 @@ public final class RelayHoldsItself implements Rule {
   private static Finding.Draft finding(
       List<Edge> coils, List<Coils.Seen<Trouble.HoldsItself>> seen) {
     Coils.Seen<Trouble.HoldsItself> first = seen.get(0);
-    List<String> names = coils.stream().map(Edge::text).toList();
-    List<String> states = seen.stream().map(one -> one.state().state()).toList();
-    boolean single = coils.size() == 1;
     Finding.Draft draft =
-        Finding.on(coils.get(0).subject())
-            .message(
-                (single ? "coil " : "coils ")
-                    + Series.and(names, SHOWN)
-                    + (single ? " rests" : " rest")
-                    + " pulled or released in "
-                    + (states.size() == 1 ? "state " : "states ")
-                    + Series.and(states, SHOWN)
-                    + ", depending on what was before; it is reckoned with "
-                    + taken(first))
+        Coils.draft(
+                coils,
+                seen,
+                new Coils.Does("rests pulled or released", "rest pulled or released"),
+                ", depending on what was before; it is reckoned with " + taken(first))
             .remedy(
                 "give state "
-                    + states.get(0)
+                    + first.state().state()
                     + " \"from\", the state it is entered from, or feed the coil where its own"
-                    + " contact does not")
-            .state(states.get(0))
-            .basis(Coils.basis(coils));
-    coils.subList(1, coils.size()).forEach(coil -> draft.and(coil.subject()));
+                    + " contact does not");
     for (List<Integer> end : first.trouble().ends()) {
       draft.detail("rests with " + pulled(first, end));
     }
@@ -122,6 +110,6 @@ public final class RelayHoldsItself implements Rule {
   private static String pulled(Coils.Seen<Trouble.HoldsItself> seen, List<Integer> end) {
     List<Integer> its = end.stream().filter(seen.trouble().branches()::contains).toList();
     List<String> names = seen.state().edges(its).stream().map(Edge::text).toList();
-    return names.isEmpty() ? "none of them pulled" : Series.and(names, SHOWN) + " pulled";
+    return names.isEmpty() ? "none of them pulled" : Series.and(names, Coils.SHOWN) + " pulled";
   }
 }

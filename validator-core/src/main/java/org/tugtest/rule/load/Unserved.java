@@ -50,6 +50,12 @@ final class Unserved {
    * @param what the end of the sentence: {@code has no way to a source's plus}
    */
   void judge(Facts facts, Ledger ledger, String what, String remedy) {
+    if (facts.network().sources().isEmpty()) {
+      facts.network().edges().stream()
+          .filter(edge -> edge instanceof Edge.OfElement in && in.element() instanceof Element.Load)
+          .forEach(edge -> ledger.notJudged(edge.subject(), "the harness gives no source"));
+      return;
+    }
     List<Live> states = Live.all(facts);
     Map<Point, String> causes = new HashMap<>();
     for (Edge edge : facts.network().edges()) {

@@ -23,39 +23,8 @@ import org.tugtest.text.Series;
 public final class CutList implements DocumentMaker {
   private static final String TITLE = "Cut list";
   private static final int NAMED = 12;
-  private static final List<Column> WIRES =
-      List.of(
-          Column.text("part", "Part"),
-          Column.number("cut_mm", "Cut", "mm"),
-          Column.number("plus_mm", "Longer by up to", "mm"),
-          Column.text("wire", "Wire"),
-          Column.text("label", "Label"),
-          Column.text("colour", "Colour"),
-          Column.text("size", "Size"),
-          Column.text("from", "From"),
-          Column.number("from_strip_mm", "Strip", "mm"),
-          Column.text("to", "To"),
-          Column.number("to_strip_mm", "Strip", "mm"),
-          Column.text("group", "Group"),
-          Column.text("cut_from", "Length is"),
-          Column.text("evidence", "Evidence").inCsv());
-  private static final List<Column> LAID =
-      List.of(
-          Column.text("part", "Part"),
-          Column.number("routed_mm", "Routed", "mm"),
-          Column.number("plus_mm", "Longer by up to", "mm"),
-          Column.text("wire", "Wire"),
-          Column.text("label", "Label"),
-          Column.text("colour", "Colour"),
-          Column.text("size", "Size"),
-          Column.text("from", "From"),
-          Column.number("from_strip_mm", "Strip", "mm"),
-          Column.text("way", "Along"),
-          Column.text("to", "To"),
-          Column.number("to_strip_mm", "Strip", "mm"),
-          Column.text("group", "Group"),
-          Column.text("laid", "Laid, mm").onPaper(),
-          Column.text("evidence", "Evidence").inCsv());
+  private static final List<Column> WIRES = columns(false);
+  private static final List<Column> LAID = columns(true);
   private static final List<Column> CABLES =
       List.of(
           Column.text("cable", "Cable"),
@@ -70,6 +39,34 @@ public final class CutList implements DocumentMaker {
           Column.number("count", "Pieces", ""),
           Column.number("metres", "Together", "m"),
           Column.number("without_length", "Without length", ""));
+
+  /** The columns of wires that are cut to length, or of those that are laid along their way. */
+  private static List<Column> columns(boolean laid) {
+    List<Column> columns =
+        new ArrayList<>(
+            List.of(
+                Column.text("part", "Part"),
+                laid
+                    ? Column.number("routed_mm", "Routed", "mm")
+                    : Column.number("cut_mm", "Cut", "mm"),
+                Column.number("plus_mm", "Longer by up to", "mm"),
+                Column.text("wire", "Wire"),
+                Column.text("label", "Label"),
+                Column.text("colour", "Colour"),
+                Column.text("size", "Size"),
+                Column.text("from", "From"),
+                Column.number("from_strip_mm", "Strip", "mm")));
+    if (laid) {
+      columns.add(Column.text("way", "Along"));
+    }
+    columns.add(Column.text("to", "To"));
+    columns.add(Column.number("to_strip_mm", "Strip", "mm"));
+    columns.add(Column.text("group", "Group"));
+    columns.add(
+        laid ? Column.text("laid", "Laid, mm").onPaper() : Column.text("cut_from", "Length is"));
+    columns.add(Column.text("evidence", "Evidence").inCsv());
+    return List.copyOf(columns);
+  }
 
   @Override
   public String title() {
@@ -108,10 +105,8 @@ public final class CutList implements DocumentMaker {
         Group cable = piece.cable();
         if (cable != null) {
           cables.add(cable(piece, cable));
-        } else if (piece.inPlace()) {
-          laid.add(laid(piece));
         } else {
-          wires.add(wire(piece));
+          (piece.inPlace() ? laid : wires).add(wire(piece));
         }
       }
       List<String> donors = plan.donors().stream().map(Wire::id).toList();
@@ -156,43 +151,27 @@ public final class CutList implements DocumentMaker {
       Wire wire = piece.wires().get(0);
       WireEnd from = new WireEnd(wire, true);
       WireEnd to = new WireEnd(wire, false);
-      return List.of(
-          piece.part().isEmpty() ? Cell.unknown("no part given") : Cell.text(piece.part()),
-          lengths.cell(wire),
-          Cell.number(lengths.plusMm(wire), 0, "no length"),
-          cells.id(wire).over(""),
-          Cell.text(wire.labelText()),
-          cells.colour(wire),
-          cells.size(wire),
-          ends.place(from).over(""),
-          ends.strip(from),
-          ends.place(to).over(""),
-          ends.strip(to),
-          cells.group(wire),
-          Cell.text(lengths.origin(wire)),
-          cells.evidence(wire));
-    }
-
-    private List<Cell> laid(CutPlan.Piece piece) {
-      Wire wire = piece.wires().get(0);
-      WireEnd from = new WireEnd(wire, true);
-      WireEnd to = new WireEnd(wire, false);
-      return List.of(
-          piece.part().isEmpty() ? Cell.unknown("no part given") : Cell.text(piece.part()),
-          lengths.cell(wire),
-          Cell.number(lengths.plusMm(wire), 0, "no length"),
-          cells.id(wire).over(""),
-          Cell.text(wire.labelText()),
-          cells.colour(wire),
-          cells.size(wire),
-          ends.place(from).over(""),
-          ends.strip(from),
-          lengths.way(wire),
-          ends.place(to).over(""),
-          ends.strip(to),
-          cells.group(wire),
-          Cell.EMPTY,
-          cells.evidence(wire));
+      List<Cell> row =
+          new ArrayList<>(
+              List.of(
+                  piece.part().isEmpty() ? Cell.unknown("no part given") : Cell.text(piece.part()),
+                  lengths.cell(wire),
+                  Cell.number(lengths.plusMm(wire), 0, "no length"),
+                  cells.id(wire).over(""),
+                  Cell.text(wire.labelText()),
+                  cells.colour(wire),
+                  cells.size(wire),
+                  ends.place(from).over(""),
+                  ends.strip(from)));
+      if (piece.inPlace()) {
+        row.add(lengths.way(wire));
+      }
+      row.add(ends.place(to).over(""));
+      row.add(ends.strip(to));
+      row.add(cells.group(wire));
+      row.add(piece.inPlace() ? Cell.EMPTY : Cell.text(lengths.origin(wire)));
+      row.add(cells.evidence(wire));
+      return row;
     }
 
     private List<Cell> cable(CutPlan.Piece piece, Group cable) {

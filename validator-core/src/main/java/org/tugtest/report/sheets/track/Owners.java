@@ -1,9 +1,8 @@
 package org.tugtest.report.sheets.track;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.tugtest.facts.Facts;
 import org.tugtest.model.Connector;
 import org.tugtest.model.Device;
@@ -11,40 +10,27 @@ import org.tugtest.model.Housing;
 import org.tugtest.model.Splice;
 import org.tugtest.network.Mate;
 import org.tugtest.network.Point;
+import org.tugtest.report.html.OwnerNumbers;
+import org.tugtest.report.html.OwnerNumbers.Owner;
 
 /** Connectors, devices and splices, numbered, with what there is to say of each in a few words. */
 final class Owners {
   private final Facts facts;
-  private final Map<Owner, Integer> numbers = new LinkedHashMap<>();
-
-  /** A connector, device or splice. */
-  record Owner(Point.Kind kind, String id) {
-    String noun() {
-      return switch (kind) {
-        case CAVITY -> "connector";
-        case PIN -> "device";
-        case SPLICE -> "splice";
-      };
-    }
-  }
+  private final OwnerNumbers numbers = new OwnerNumbers();
 
   Owners(Facts facts) {
     this.facts = facts;
-    facts.network().points().forEach(point -> add(new Owner(point.kind(), point.owner())));
-    facts.wiring().connectors().forEach(id -> add(new Owner(Point.Kind.CAVITY, id)));
-    facts.harness().devices().keySet().forEach(id -> add(new Owner(Point.Kind.PIN, id)));
-  }
-
-  private void add(Owner owner) {
-    numbers.putIfAbsent(owner, numbers.size());
+    facts.network().points().forEach(point -> numbers.add(point.kind(), point.owner()));
+    facts.wiring().connectors().forEach(id -> numbers.add(Point.Kind.CAVITY, id));
+    facts.harness().devices().keySet().forEach(id -> numbers.add(Point.Kind.PIN, id));
   }
 
   List<Owner> all() {
-    return List.copyOf(numbers.keySet());
+    return numbers.all();
   }
 
   int number(Point.Kind kind, String id) {
-    return numbers.getOrDefault(new Owner(kind, id), -1);
+    return numbers.of(kind, id);
   }
 
   /** {@code loom nose}, {@code at dash}, {@code mates ECU}. */
@@ -84,8 +70,7 @@ final class Owners {
         connector == null || connector.parked() == null ? null : connector.parked().word());
   }
 
-  private static void add(
-      List<String> said, String before, @org.jspecify.annotations.Nullable String what) {
+  private static void add(List<String> said, String before, @Nullable String what) {
     if (what != null && !what.isBlank()) {
       said.add(before + what);
     }

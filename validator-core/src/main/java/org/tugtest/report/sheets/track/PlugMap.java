@@ -3,6 +3,7 @@ package org.tugtest.report.sheets.track;
 import java.util.List;
 import org.tugtest.facts.Facts;
 import org.tugtest.network.Point;
+import org.tugtest.report.html.OwnerNumbers;
 import org.tugtest.report.sheets.Markup;
 
 /** Where each connector is and what it meets. */
@@ -28,7 +29,7 @@ final class PlugMap {
               .count();
       html.raw("<tr><th scope=\"row\"><span data-ask=\"").text(id).raw("\">").text(id);
       html.raw("</span></th><td>");
-      html.text(String.join(" · ", owners.said(new Owners.Owner(Point.Kind.CAVITY, id))));
+      html.text(String.join(" · ", owners.said(new OwnerNumbers.Owner(Point.Kind.CAVITY, id))));
       html.raw("</td><td data-head=\"cavities used\">" + used + " of " + cavities.size());
       html.raw("</td></tr>\n");
     }

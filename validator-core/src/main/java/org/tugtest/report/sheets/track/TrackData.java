@@ -5,22 +5,21 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.jspecify.annotations.Nullable;
 import org.tugtest.facts.Facts;
 import org.tugtest.model.Connector;
 import org.tugtest.model.Evidence;
 import org.tugtest.model.Housing;
-import org.tugtest.model.Ref;
 import org.tugtest.model.Wire;
 import org.tugtest.network.Edge;
 import org.tugtest.network.Net;
 import org.tugtest.network.Point;
 import org.tugtest.operate.OperatingPoint;
 import org.tugtest.report.PrintableText;
+import org.tugtest.report.html.OwnerNumbers;
 import org.tugtest.report.html.PageJson;
+import org.tugtest.report.html.WireColumns;
 import org.tugtest.report.html.circuits.Circuit;
 import org.tugtest.report.html.text.ElementText;
 import org.tugtest.report.html.text.Swatch;
@@ -85,7 +84,7 @@ final class TrackData {
 
   private void owners() {
     json.writeArrayPropertyStart("owners");
-    for (Owners.Owner owner : owners.all()) {
+    for (OwnerNumbers.Owner owner : owners.all()) {
       json.writeStartArray();
       json.writeString(owner.noun());
       text(owner.id());
@@ -128,20 +127,11 @@ final class TrackData {
 
   private void wires() {
     WireText said = new WireText(facts.harness());
+    WireColumns columns = new WireColumns(facts, said, json);
     json.writeArrayPropertyStart("wires");
     for (Wire wire : facts.harness().wires().values()) {
-      int from = at(wire.from());
-      int to = at(wire.to());
       json.writeStartArray();
-      text(wire.id());
-      json.writeNumber(from);
-      json.writeNumber(to);
-      text(from < 0 ? WireText.end(wire.from()) : "");
-      text(to < 0 ? WireText.end(wire.to()) : "");
-      text(Objects.requireNonNullElse(wire.colour(), ""));
-      text(said.size(wire));
-      text(Objects.requireNonNullElse(wire.circuit(), ""));
-      text(wire.labelText().equals(wire.id()) ? "" : wire.labelText());
+      columns.write(wire);
       json.writeNumber(said.evidence(wire) == Evidence.GUESS ? 1 : 0);
       json.writeNumber(protecting.of(wire.id()));
       json.writeEndArray();
@@ -149,10 +139,6 @@ final class TrackData {
     json.writeEndArray();
     json.writeName("protecting");
     texts(protecting.sentences());
-  }
-
-  private int at(@Nullable Ref ref) {
-    return facts.wiring().pointOf(ref).map(facts.network()::index).orElse(-1);
   }
 
   private void elements(List<Circuit> circuits) {

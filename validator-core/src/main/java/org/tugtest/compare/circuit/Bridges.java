@@ -21,7 +21,7 @@ import org.tugtest.text.NaturalOrder;
  * the other side has not got between these points, and that lie on a way between pins that are
  * apart there.
  */
-final class Causes {
+final class Bridges {
   private final Matches matches;
   private final Map<Side, Set<String>> links = new HashMap<>();
   private final Side before;
@@ -29,13 +29,13 @@ final class Causes {
   /** Ids of wires, and plugged or bolted contacts as texts, in natural order. */
   record Found(List<String> wires, List<String> contacts) {}
 
-  Causes(Matches matches, Side before) {
+  Bridges(Matches matches, Side before) {
     this.matches = matches;
     this.before = before;
   }
 
   /**
-   * The causes in one net of {@code side}.
+   * Those in one net of {@code side}.
    *
    * @param partOf what each pin of the net belongs to on the other side
    */
