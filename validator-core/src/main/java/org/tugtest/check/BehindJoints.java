@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.tugtest.expect.Lacking;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Subject;
@@ -64,8 +65,30 @@ final class BehindJoints {
     return switch (finding.firstSubject().section()) {
       case "connectors" -> ofHalf(finding);
       case "splices" -> ofSplice(finding);
+      case "expectations" -> Unmet.of(facts, finding).flatMap(lacking -> ofUnmet(finding, lacking));
       default -> DeadStretch.of(facts, finding).flatMap(dead -> ofDead(finding, dead));
     };
+  }
+
+  private Optional<Finding> ofUnmet(Finding finding, Lacking lacking) {
+    if (lacking instanceof Lacking.Volts volts) {
+      return DeadStretch.of(facts, volts.load(), volts.state())
+          .flatMap(dead -> ofDead(finding, dead));
+    }
+    if (lacking instanceof Lacking.Plus plus) {
+      return DeadStretch.of(facts, plus.point(), plus.state())
+          .flatMap(dead -> ofDead(finding, dead));
+    }
+    Lacking.Joint joint = (Lacking.Joint) lacking;
+    return first(finding, slips.stream().filter(slip -> joins(slip, joint)));
+  }
+
+  /** Whether a joint, had it come about, would join both sides. */
+  private static boolean joins(Slips.Slip slip, Lacking.Joint joint) {
+    boolean these = slip.from().stream().anyMatch(joint.these());
+    boolean those = slip.from().stream().anyMatch(joint.those());
+    return (these && (slip.to().isEmpty() || slip.to().stream().anyMatch(joint.those())))
+        || (those && (slip.to().isEmpty() || slip.to().stream().anyMatch(joint.these())));
   }
 
   private Optional<Finding> ofSplice(Finding finding) {

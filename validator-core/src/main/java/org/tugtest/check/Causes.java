@@ -65,7 +65,8 @@ final class Causes {
             .map(CheckedFinding::finding)
             .collect(Collectors.toSet());
     new BehindJoints(facts, causes).link();
-    causes.ofAll(standing);
+    causes.ofAll(facts, standing);
+    new Unmet(facts, causes).link();
     causes.ofOneThing(standing);
     return findings.stream()
         .map(each -> new CheckedFinding(causes.of(each.finding()), each.waiver()))
@@ -106,7 +107,7 @@ final class Causes {
   }
 
   /** A source of far too many volts, or a short: one finding, and not one for every load. */
-  private void ofAll(Set<Finding> standing) {
+  private void ofAll(Facts facts, Set<Finding> standing) {
     for (Cause cause : OF_ALL) {
       causing(cause).stream()
           .filter(finding -> finding.level() == Level.ERROR && standing.contains(finding))
@@ -115,6 +116,7 @@ final class Causes {
               wrong ->
                   following(cause).stream()
                       .filter(finding -> may(finding, cause, wrong))
+                      .filter(finding -> !Unmet.isOfTheLoom(facts, finding))
                       .forEach(finding -> link(finding, wrong)));
     }
   }

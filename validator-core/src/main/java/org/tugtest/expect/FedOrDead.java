@@ -76,7 +76,8 @@ final class FedOrDead {
         least,
         fed,
         Stated.ends(load),
-        () -> FedWay.to(stated.facts().network(), state, load));
+        () -> FedWay.to(stated.facts().network(), state, load),
+        new Lacking.Volts(load, state.state()));
   }
 
   private static Verdict ofPoint(Stated stated, OperatingPoint state, Point point, boolean fed) {
@@ -92,7 +93,8 @@ final class FedOrDead {
         least,
         fed,
         List.of(point.subject()),
-        () -> FedWay.to(stated.facts().network(), state, point, null));
+        () -> FedWay.to(stated.facts().network(), state, point, null),
+        new Lacking.Plus(point, state.state()));
   }
 
   private static Verdict answer(
@@ -103,15 +105,19 @@ final class FedOrDead {
       double least,
       boolean fed,
       List<org.tugtest.finding.Subject> things,
-      Supplier<Optional<Path>> way) {
+      Supplier<Optional<Path>> way,
+      Lacking lacking) {
     boolean holds = fed ? volts >= least : volts < least;
     String seen = what + " has " + shown(volts, least) + " V in state " + state.state();
     if (holds) {
       return stated.holds(seen);
     }
     String fedBy = fed ? "" : way.get().map(path -> "; fed by " + path.text()).orElse("");
-    return stated.fails(
-        seen + (fed ? ", at least " : ", less than ") + plain(least) + " V wanted" + fedBy, things);
+    Verdict fails =
+        stated.fails(
+            seen + (fed ? ", at least " : ", less than ") + plain(least) + " V wanted" + fedBy,
+            things);
+    return fed ? fails.lacks(lacking) : fails;
   }
 
   /** The least volts that count as fed: as expected, else the load's own, else half of nominal. */

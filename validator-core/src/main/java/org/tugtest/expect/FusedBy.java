@@ -46,10 +46,24 @@ final class FusedBy {
     Reach all = Reach.from(network, together, plus, Sides::feeds);
     return ends.stream().anyMatch(all::reaches)
         ? stated.holds(place + " is fed through " + fuse.text() + " alone")
-        : stated.fails(
-            "nothing feeds "
-                + place
-                + (fuse.fitted() ? "" : ": no fuse is fitted in " + fuse.text()),
-            List.of(fuse.subject()));
+        : stated
+            .fails(
+                "nothing feeds "
+                    + place
+                    + (fuse.fitted() ? "" : ": no fuse is fitted in " + fuse.text()),
+                List.of(fuse.subject()))
+            .lacks(unfed(network, together, ends, all));
+  }
+
+  /** What ought to feed the place would do so from the feed side on, against the current. */
+  private static Lacking unfed(
+      Network network, ClosedTogether together, List<Point> ends, Reach fed) {
+    Reach before =
+        Reach.from(
+            network,
+            together,
+            ends,
+            (edge, from) -> Sides.feeds(edge, edge.across(from)) && !fed.reaches(from));
+    return new Lacking.Joint(before::reaches, fed::reaches);
   }
 }

@@ -35,14 +35,18 @@ final class JoinedOrApart {
             things.add(point.subject());
           }
         });
-    return away.isEmpty()
-        ? stated.holds(Series.and(List.copyOf(points.keySet())) + " are one net")
-        : stated.fails(
+    if (away.isEmpty()) {
+      return stated.holds(Series.and(List.copyOf(points.keySet())) + " are one net");
+    }
+    Reach others = reach(stated, points.get(away.get(0)));
+    return stated
+        .fails(
             Series.and(away)
                 + (away.size() == 1 ? " is" : " are")
                 + " not joined to "
                 + first.getKey(),
-            things);
+            things)
+        .lacks(new Lacking.Joint(reach::reaches, others::reaches));
   }
 
   static Verdict apart(Stated stated) {

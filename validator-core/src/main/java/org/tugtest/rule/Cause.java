@@ -43,7 +43,10 @@ public enum Cause {
   WIRE_BURNS("a wire that burns before its fuse opens"),
 
   /** A wire becomes too warm: what else is said of this wire follows. */
-  WIRE_TOO_WARM("a wire that becomes too warm");
+  WIRE_TOO_WARM("a wire that becomes too warm"),
+
+  /** A load lacks volts in a state: what the team expects of its volts there follows. */
+  LOAD_STARVED("a load that lacks volts");
 
   private final String words;
 

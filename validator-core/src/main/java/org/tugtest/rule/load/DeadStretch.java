@@ -35,13 +35,17 @@ public final class DeadStretch {
    * the state it names; empty when it names no state or load.
    */
   public static Optional<DeadStretch> of(Facts facts, Finding finding) {
+    Edge.OfElement load =
+        facts.once(ById.class, ById::of).users().get(finding.firstSubject().place());
+    String state = finding.state();
+    return load == null || state == null ? Optional.empty() : of(facts, load, state);
+  }
+
+  /** The stretch of a load or coil in a state, wanted or not; empty when there is no such state. */
+  public static Optional<DeadStretch> of(Facts facts, Edge.OfElement load, String state) {
     Map<String, Edge.OfElement> users = facts.once(ById.class, ById::of).users();
-    Edge.OfElement load = users.get(finding.firstSubject().place());
-    Optional<Live> live =
-        Live.all(facts).stream()
-            .filter(each -> each.state().state().equals(finding.state()))
-            .findFirst();
-    if (load == null || live.isEmpty()) {
+    Optional<Live> live = live(facts, state);
+    if (live.isEmpty()) {
       return Optional.empty();
     }
     DeadStretch stretch = new DeadStretch(live.get());
@@ -55,6 +59,19 @@ public final class DeadStretch {
       }
     }
     return Optional.of(stretch);
+  }
+
+  /** What is joined to a point that is not on plus; empty when there is no such state. */
+  public static Optional<DeadStretch> of(Facts facts, Point point, String state) {
+    Optional<DeadStretch> stretch = live(facts, state).map(DeadStretch::new);
+    stretch
+        .filter(dead -> dead.live.knows(point) && !dead.live.on(point, true))
+        .ifPresent(dead -> dead.groups.put(dead.live.group(point), true));
+    return stretch;
+  }
+
+  private static Optional<Live> live(Facts facts, String state) {
+    return Live.all(facts).stream().filter(each -> each.state().state().equals(state)).findFirst();
   }
 
   /** Loads and coils by the place of their subject. */

@@ -35,6 +35,7 @@ public final class LoadUnfed implements Rule {
               load out of the state's "on".
               """)
           .basis("Follows from what the state says: the load works in it.")
+          .causes(Cause.LOAD_STARVED)
           .follows(
               Cause.JOINT_UNMADE, Cause.JOINT_ONE_SIDED, Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
           .failing(

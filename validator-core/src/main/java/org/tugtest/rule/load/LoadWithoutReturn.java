@@ -35,6 +35,7 @@ public final class LoadWithoutReturn implements Rule {
               Add the wire to its earth point, or correct the contact in its return.
               """)
           .basis("Follows from what the state says: the load works in it.")
+          .causes(Cause.LOAD_STARVED)
           .follows(
               Cause.JOINT_UNMADE, Cause.JOINT_ONE_SIDED, Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
           .failing(

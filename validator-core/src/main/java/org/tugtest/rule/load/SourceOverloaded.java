@@ -14,6 +14,7 @@ import org.tugtest.finding.Measured;
 import org.tugtest.finding.Subject;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
+import org.tugtest.rule.Cause;
 import org.tugtest.rule.Example;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
@@ -51,6 +52,7 @@ public final class SourceOverloaded implements Rule {
               elsewhere, or run fewer at a time.
               """)
           .basis("Follows from the maxA that the harness gives and from what its loads draw.")
+          .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
           .failing(example("2"))
           .passing(example("4"))
           .build();

@@ -54,6 +54,7 @@ public final class SupplyCollapses implements Rule {
               """)
           .basis(
               "Follows from Ohm's law: the power in a load behind a resistance is at most E²/4R.")
+          .causes(Cause.LOAD_STARVED)
           .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
           .failing(example("45"))
           .passing(example("30"))

@@ -42,6 +42,7 @@ public final class VoltsUnderLeast implements Rule {
               stronger one or fewer loads in that state.
               """)
           .basis("The load's own minV; half of nominal is common practice.")
+          .causes(Cause.LOAD_STARVED)
           .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
           .failing(example("11.9"))
           .passing(example("11.0"))

@@ -36,7 +36,12 @@ public final class ExpectationUnmet implements Rule {
               team has come to want something else.
               """)
           .basis("The team's own statement.")
-          .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
+          .follows(
+              Cause.JOINT_UNMADE,
+              Cause.JOINT_ONE_SIDED,
+              Cause.VOLTS_WRONG,
+              Cause.SUPPLY_SHORTED,
+              Cause.LOAD_STARVED)
           .failing(
               """
               {"format": 1, "sketch": true,
