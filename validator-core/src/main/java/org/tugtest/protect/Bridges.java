@@ -8,16 +8,12 @@ import java.util.Arrays;
  */
 final class Bridges {
   private static final int NONE = -1;
-  private final int[] one;
-  private final int[] other;
-  private final int[] firstAt;
-  private final int[] edgesAt;
-  private final int[] cursor;
   private final int[] order;
   private final int[] number;
   private final int[] last;
   private final int[] low;
   private final int[] by;
+  private final int[] parent;
   private int numbered;
 
   /**
@@ -29,39 +25,63 @@ final class Bridges {
    * @param root where to begin; what is not joined to it follows by number
    */
   Bridges(int nodes, int[] one, int[] other, int root) {
-    this.one = one;
-    this.other = other;
-    int[] counts = new int[nodes + 1];
-    for (int i = 0; i < one.length; i++) {
-      counts[one[i] + 1]++;
-      counts[other[i] + 1]++;
-    }
-    Arrays.parallelPrefix(counts, Integer::sum);
-    firstAt = counts.clone();
-    edgesAt = new int[2 * one.length];
-    for (int i = 0; i < one.length; i++) {
-      edgesAt[counts[one[i]]++] = i;
-      edgesAt[counts[other[i]]++] = i;
-    }
-    cursor = firstAt.clone();
     order = new int[nodes];
     number = new int[nodes];
     last = new int[nodes];
     low = new int[nodes];
     by = new int[nodes];
+    parent = new int[nodes];
     Arrays.fill(number, NONE);
+    Ends ends = new Ends(nodes, one, other);
     for (int i = 0; i <= nodes; i++) {
       int start = i == 0 ? root : i - 1;
       if (start < nodes && number[start] == NONE) {
-        tree(start);
+        tree(start, ends);
       }
     }
   }
 
-  private void tree(int root) {
-    int at = enter(root, NONE);
+  /** The edges at each node, of which those before its cursor were followed; not kept. */
+  private static final class Ends {
+    final int[] one;
+    final int[] other;
+    final int[] behind;
+    final int[] edgesAt;
+    final int[] cursor;
+
+    Ends(int nodes, int[] one, int[] other) {
+      this.one = one;
+      this.other = other;
+      int[] counts = new int[nodes + 1];
+      for (int i = 0; i < one.length; i++) {
+        counts[one[i] + 1]++;
+        counts[other[i] + 1]++;
+      }
+      Arrays.parallelPrefix(counts, Integer::sum);
+      cursor = counts.clone();
+      edgesAt = new int[2 * one.length];
+      for (int i = 0; i < one.length; i++) {
+        edgesAt[counts[one[i]]++] = i;
+        edgesAt[counts[other[i]]++] = i;
+      }
+      behind = counts;
+    }
+
+    /** The next edge at a node; -1 behind the last. */
+    int next(int node) {
+      return cursor[node] == behind[node] ? NONE : edgesAt[cursor[node]++];
+    }
+
+    int across(int edge, int node) {
+      return one[edge] == node ? other[edge] : one[edge];
+    }
+  }
+
+  private void tree(int root, Ends ends) {
+    int at = enter(root, NONE, NONE);
     while (at != NONE) {
-      if (cursor[at] == firstAt[at + 1]) {
+      int edge = ends.next(at);
+      if (edge == NONE) {
         last[at] = numbered - 1;
         int up = parent(at);
         if (up != NONE) {
@@ -70,11 +90,10 @@ final class Bridges {
         at = up;
         continue;
       }
-      int edge = edgesAt[cursor[at]++];
       if (edge != by[at]) {
-        int there = across(edge, at);
+        int there = ends.across(edge, at);
         if (number[there] == NONE) {
-          at = enter(there, edge);
+          at = enter(there, edge, at);
         } else {
           low[at] = Math.min(low[at], number[there]);
         }
@@ -82,17 +101,14 @@ final class Bridges {
     }
   }
 
-  private int enter(int node, int edge) {
+  private int enter(int node, int edge, int from) {
     order[numbered] = node;
     number[node] = numbered;
     low[node] = numbered;
     by[node] = edge;
+    parent[node] = from;
     numbered++;
     return node;
-  }
-
-  private int across(int edge, int node) {
-    return one[edge] == node ? other[edge] : one[edge];
   }
 
   /** All nodes, each after the one it was reached from. */
@@ -107,7 +123,7 @@ final class Bridges {
 
   /** The node it was reached from; -1 at the root of a tree. */
   int parent(int node) {
-    return by[node] == NONE ? NONE : across(by[node], node);
+    return parent[node];
   }
 
   /** Whether nothing but the edge it was reached by joins a node to the rest of its tree. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.tugtest.network.Joined;
 import org.tugtest.solve.DrivingPoints;
@@ -35,8 +36,11 @@ final class FaultGrid {
   private final int[] islandOf;
   private final int[] gateAbove;
   private final double[] dropAbove;
-  private final List<List<Integer>> armsOf = new ArrayList<>();
-  private final List<Set<Integer>> gatesOf = new ArrayList<>();
+
+  /** By island; only of those that have arms, since every point by itself is an island too. */
+  private final Map<Integer, List<Integer>> armsOf = new TreeMap<>();
+
+  private final Map<Integer, Set<Integer>> gatesOf = new HashMap<>();
   private final DrivingPoints ohms;
   private final Map<Integer, double[]> columns = new HashMap<>();
 
@@ -84,16 +88,12 @@ final class FaultGrid {
     Joined joined = new Joined(parts);
     arms.forEach(arm -> joined.join(partOf[arm.from()], partOf[arm.to()]));
     int[] islands = joined.numbered();
-    int count = count(islands);
-    for (int i = 0; i < count; i++) {
-      armsOf.add(new ArrayList<>());
-      gatesOf.add(new TreeSet<>());
-    }
     for (int i = 0; i < arms.size(); i++) {
       int island = islands[partOf[arms.get(i).to()]];
-      armsOf.get(island).add(i);
-      addGates(arms.get(i).to(), gatesOf.get(island));
-      addGates(arms.get(i).from(), gatesOf.get(island));
+      armsOf.computeIfAbsent(island, none -> new ArrayList<>()).add(i);
+      Set<Integer> gates = gatesOf.computeIfAbsent(island, none -> new TreeSet<>());
+      addGates(arms.get(i).to(), gates);
+      addGates(arms.get(i).from(), gates);
     }
     return islands;
   }
@@ -107,7 +107,7 @@ final class FaultGrid {
   /** One solve serves one node of every part. */
   private void fillColumns(int nodes, Factor factor) {
     Map<Integer, Set<Integer>> ofPart = new LinkedHashMap<>();
-    for (List<Integer> island : armsOf) {
+    for (List<Integer> island : armsOf.values()) {
       for (int number : island.size() > MOST_ARMS ? List.<Integer>of() : island) {
         for (int node : new int[] {arms.get(number).to(), arms.get(number).from()}) {
           ofPart.computeIfAbsent(partOf[node], none -> new TreeSet<>()).add(node);
@@ -140,7 +140,7 @@ final class FaultGrid {
 
   /** The arms of an island, by number. */
   List<Integer> arms(int island) {
-    return armsOf.get(island);
+    return armsOf.getOrDefault(island, List.of());
   }
 
   /** The arm of that number. */
@@ -150,13 +150,13 @@ final class FaultGrid {
 
   /** Whether an island has an arm, and not too many, so that faults can be laid in it. */
   boolean canTake(int island) {
-    int count = armsOf.get(island).size();
+    int count = arms(island).size();
     return count > 0 && count <= MOST_ARMS;
   }
 
   /** The gates that can carry current of a fault between these nodes, by number of the edge. */
   List<Integer> gates(int from, int to) {
-    Set<Integer> nodes = new TreeSet<>(gatesOf.get(island(from)));
+    Set<Integer> nodes = new TreeSet<>(gatesOf.getOrDefault(island(from), Set.of()));
     addGates(from, nodes);
     addGates(to, nodes);
     return nodes.stream().map(trees::by).toList();

@@ -1,6 +1,8 @@
 package org.tugtest.route;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
@@ -29,6 +31,9 @@ final class EndAllowances {
   private final Fitting fitting;
   private final Set<String> givenDefaults;
 
+  /** Sources told before: the ends of wires have few between them. */
+  private final Map<String, String> sources = new HashMap<>();
+
   /**
    * The allowances of a harness.
    *
@@ -48,24 +53,25 @@ final class EndAllowances {
       return List.of();
     }
     Point point = found.point();
+    String at = point.text();
     if (point.kind() == Point.Kind.SPLICE) {
-      return List.of(byDefault(Allowance.Kind.STRIP, point, "stripMm", Defaults::stripMm));
+      return List.of(byDefault(Allowance.Kind.STRIP, at, "stripMm", Defaults::stripMm));
     }
     if (point.kind() == Point.Kind.CAVITY) {
       Connector connector = harness.connectors().get(point.owner());
       String of = " of " + point.owner();
       return List.of(
-          breakout(point, connector == null ? null : connector.breakoutMm(), of),
-          service(point, connector == null ? null : connector.serviceMm(), of),
-          strip(point, fitting.terminal(point).part()));
+          breakout(at, connector == null ? null : connector.breakoutMm(), of),
+          service(at, connector == null ? null : connector.serviceMm(), of),
+          strip(at, fitting.terminal(point).part()));
     }
     DeviceType.Pin pin = pin(point);
-    String of = " of " + point.text();
+    String of = " of " + at;
     String terminal = end.terminal();
     return List.of(
-        breakout(point, pin == null ? null : pin.breakoutMm(), of),
-        service(point, pin == null ? null : pin.serviceMm(), of),
-        strip(point, terminal == null ? null : harness.parts().terminals().get(terminal)));
+        breakout(at, pin == null ? null : pin.breakoutMm(), of),
+        service(at, pin == null ? null : pin.serviceMm(), of),
+        strip(at, terminal == null ? null : harness.parts().terminals().get(terminal)));
   }
 
   private DeviceType.@Nullable Pin pin(Point point) {
@@ -74,37 +80,42 @@ final class EndAllowances {
     return type == null ? null : type.pins().get(point.name());
   }
 
-  private Allowance breakout(Point at, @Nullable Double own, String of) {
+  private Allowance breakout(String at, @Nullable Double own, String of) {
     return own == null
         ? byDefault(Allowance.Kind.BREAKOUT, at, "breakoutMm", Defaults::breakoutMm)
         : given(Allowance.Kind.BREAKOUT, at, own, "breakoutMm" + of);
   }
 
-  private Allowance service(Point at, @Nullable Double own, String of) {
+  private Allowance service(String at, @Nullable Double own, String of) {
     return own == null
         ? byDefault(Allowance.Kind.SERVICE, at, "serviceMm", Defaults::serviceMm)
         : given(Allowance.Kind.SERVICE, at, own, "serviceMm" + of);
   }
 
-  private Allowance strip(Point at, @Nullable Terminal terminal) {
+  private Allowance strip(String at, @Nullable Terminal terminal) {
     return terminal == null || terminal.stripMm() == null
         ? byDefault(Allowance.Kind.STRIP, at, "stripMm", Defaults::stripMm)
         : given(
             Allowance.Kind.STRIP, at, terminal.stripMm(), "stripMm of terminal " + terminal.id());
   }
 
-  private static Allowance given(Allowance.Kind kind, Point at, double mm, String source) {
-    return new Allowance(kind, at.text(), mm, source, Basis.GIVEN);
+  private Allowance given(Allowance.Kind kind, String at, double mm, String source) {
+    return new Allowance(kind, at, mm, once(source), Basis.GIVEN);
   }
 
   private Allowance byDefault(
-      Allowance.Kind kind, Point at, String field, ToDoubleFunction<Defaults> figure) {
+      Allowance.Kind kind, String at, String field, ToDoubleFunction<Defaults> figure) {
     boolean given = givenDefaults.contains(field);
     return new Allowance(
         kind,
-        at.text(),
+        at,
         figure.applyAsDouble(harness.defaults()),
-        given ? field + " of defaults" : field + " of the format",
+        once(given ? field + " of defaults" : field + " of the format"),
         given ? Basis.GIVEN : Basis.COMMON_PRACTICE);
+  }
+
+  private String once(String source) {
+    String known = sources.putIfAbsent(source, source);
+    return known == null ? source : known;
   }
 }

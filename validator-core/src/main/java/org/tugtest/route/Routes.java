@@ -38,6 +38,9 @@ public final class Routes {
   private final Map<String, Route> routes = new LinkedHashMap<>();
   private final Map<String, NoRoute> missing = new LinkedHashMap<>();
 
+  /** What lengths rest on, told before: most wires rest on the same. */
+  private final Map<List<String>, List<String>> told = new LinkedHashMap<>();
+
   private Routes(Harness harness, Wiring wiring) {
     this.harness = harness;
     this.stands = new Stands(harness, wiring);
@@ -116,7 +119,7 @@ public final class Routes {
         allowances,
         drawn.equalWay(),
         harness.defaults().cutStepMm(),
-        restsOn);
+        told.computeIfAbsent(restsOn, List::copyOf));
   }
 
   /** The segments that a loom may use; the empty id: what is loose. */
