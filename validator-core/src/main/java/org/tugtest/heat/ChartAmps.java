@@ -55,7 +55,15 @@ final class ChartAmps {
 
   /** What a wire alone gives off. */
   static Cooling alone(Insulated wire, double airC) {
-    return celsius -> FreeAir.wattsPerM(wire, celsius, airC);
+    return new Alone(wire, airC);
+  }
+
+  /** A wire alone in air; those alike are equal. */
+  private record Alone(Insulated wire, double airC) implements Cooling {
+    @Override
+    public double wattsPerM(double celsius) {
+      return FreeAir.wattsPerM(wire, celsius, airC);
+    }
   }
 
   private static Cited factor(int neighbours, int percent) {

@@ -11,6 +11,19 @@ public interface Cooling {
 
   /** This, with only a share of the current that it allows: in a bundle or a covering. */
   default Cooling atFactor(double currentFactor) {
-    return celsius -> wattsPerM(celsius) * currentFactor * currentFactor;
+    return new AtFactor(this, currentFactor);
+  }
+
+  /**
+   * A cooling that allows only a share of the current of another; those alike are equal.
+   *
+   * @param full the other
+   * @param currentFactor the share
+   */
+  record AtFactor(Cooling full, double currentFactor) implements Cooling {
+    @Override
+    public double wattsPerM(double celsius) {
+      return full.wattsPerM(celsius) * currentFactor * currentFactor;
+    }
   }
 }

@@ -36,14 +36,43 @@ public final class Warming {
    * @param toC conductor temperature at the end; not above {@code fromC}: it is there at once
    */
   public Warming(double areaMm2, double milliohmPerM, Cooling cooling, double fromC, double toC) {
+    this(areaMm2, milliohmPerM, losses(cooling, fromC, toC), 1, fromC, toC);
+  }
+
+  /**
+   * The same for a cooling of which these are the losses.
+   *
+   * @param lossWattPerM as {@link #losses} gives them
+   * @param currentFactor as of {@link Cooling#atFactor}
+   */
+  Warming(
+      double areaMm2,
+      double milliohmPerM,
+      double[] lossWattPerM,
+      double currentFactor,
+      double fromC,
+      double toC) {
     nothingToDo = !(toC > fromC);
-    double step = nothingToDo ? 0 : (toC - fromC) / PIECES;
+    double step = step(fromC, toC);
     stepJoulePerM = QC * areaMm2 * MM_PER_M * step;
     for (int i = 0; i <= PIECES; i++) {
-      double celsius = fromC + i * step;
-      ohmPerM[i] = milliohmPerM * MILLI * Copper.factor(celsius);
-      lossWattPerM[i] = Math.max(0, cooling.wattsPerM(celsius));
+      ohmPerM[i] = milliohmPerM * MILLI * Copper.factor(fromC + i * step);
+      this.lossWattPerM[i] = Math.max(0, lossWattPerM[i] * currentFactor * currentFactor);
     }
+  }
+
+  /** What a cooling gives off at the ends of all pieces between two temperatures, W/m. */
+  static double[] losses(Cooling cooling, double fromC, double toC) {
+    double[] losses = new double[PIECES + 1];
+    double step = step(fromC, toC);
+    for (int i = 0; i <= PIECES; i++) {
+      losses[i] = cooling.wattsPerM(fromC + i * step);
+    }
+    return losses;
+  }
+
+  private static double step(double fromC, double toC) {
+    return toC > fromC ? (toC - fromC) / PIECES : 0;
   }
 
   /** Seconds under a current in amperes; infinite when it never gets there. */

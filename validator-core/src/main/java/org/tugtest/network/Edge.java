@@ -1,5 +1,6 @@
 package org.tugtest.network;
 
+import org.jspecify.annotations.Nullable;
 import org.tugtest.finding.Subject;
 import org.tugtest.model.Element;
 import org.tugtest.model.Wire;
@@ -11,6 +12,9 @@ public sealed interface Edge {
 
   /** The other end. */
   Point b();
+
+  /** Where it stands in {@link Network#edges}; it makes no difference to what is equal. */
+  int number();
 
   /** What it is called in a path: {@code W1}, {@code X1:3-LAMP:3}, {@code FB.f1}. */
   String text();
@@ -24,10 +28,19 @@ public sealed interface Edge {
   }
 
   /** A wire; {@code a} is its {@code from}. */
-  record OfWire(Wire wire, Point a, Point b) implements Edge {
+  record OfWire(Wire wire, Point a, Point b, int number) implements Edge {
     @Override
     public String text() {
       return wire.id();
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return this == other
+          || (other instanceof OfWire that
+              && wire.equals(that.wire)
+              && a.equals(that.a)
+              && b.equals(that.b));
     }
 
     /** Of the id alone, which is enough to tell edges of a network apart, and quick. */
@@ -43,7 +56,18 @@ public sealed interface Edge {
   }
 
   /** Two contacts that are plugged together; {@code a} is a cavity. */
-  record OfMating(Point a, Point b) implements Edge {
+  record OfMating(Point a, Point b, int number) implements Edge {
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return this == other
+          || (other instanceof OfMating that && a.equals(that.a) && b.equals(that.b));
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * a.hashCode() + b.hashCode();
+    }
+
     @Override
     public String text() {
       return a + "-" + b;
@@ -56,7 +80,18 @@ public sealed interface Edge {
   }
 
   /** Metal bolted to metal; {@code a} is the pin of the device that says so. */
-  record OfBolt(Point a, Point b) implements Edge {
+  record OfBolt(Point a, Point b, int number) implements Edge {
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return this == other
+          || (other instanceof OfBolt that && a.equals(that.a) && b.equals(that.b));
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * a.hashCode() + b.hashCode();
+    }
+
     @Override
     public String text() {
       return a + "-" + b;
@@ -73,11 +108,24 @@ public sealed interface Edge {
    *
    * @param fitted false for a way without a fuse, which is open; true for everything else
    */
-  record OfElement(String device, String name, Element element, boolean fitted, Point a, Point b)
+  record OfElement(
+      String device, String name, Element element, boolean fitted, Point a, Point b, int number)
       implements Edge {
     @Override
     public String text() {
       return device + "." + name;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return this == other
+          || (other instanceof OfElement that
+              && device.equals(that.device)
+              && name.equals(that.name)
+              && element.equals(that.element)
+              && fitted == that.fitted
+              && a.equals(that.a)
+              && b.equals(that.b));
     }
 
     /** Of the names alone, which are enough to tell edges of a network apart, and quick. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,7 +24,6 @@ public final class Network {
   private final List<Point> points = new ArrayList<>();
   private final Map<Point, Integer> indexes = new HashMap<>();
   private final List<Edge> edges = new ArrayList<>();
-  private final IdentityHashMap<Edge, Integer> numbers = new IdentityHashMap<>();
   private final List<Edge.OfElement> sources = new ArrayList<>();
   private final List<Subject> unplaced = new ArrayList<>();
   private final int[] ends;
@@ -73,7 +71,10 @@ public final class Network {
 
   /** Where a point stands in {@link #points}; -1 when the harness has no such point. */
   public int index(Point point) {
-    return indexes.getOrDefault(point, -1);
+    int at = point.number();
+    return at >= 0 && at < points.size() && points.get(at).equals(point)
+        ? at
+        : indexes.getOrDefault(point, -1);
   }
 
   /** Everything that lies between two different points. */
@@ -83,7 +84,8 @@ public final class Network {
 
   /** Where an edge of this network stands in {@link #edges}; -1 for any other. */
   public int number(Edge edge) {
-    return numbers.getOrDefault(edge, -1);
+    int at = edge.number();
+    return at >= 0 && at < edges.size() && edges.get(at).equals(edge) ? at : -1;
   }
 
   /** Where the point {@code a} of the edge of that number stands in {@link #points}. */
@@ -94,6 +96,11 @@ public final class Network {
   /** Where its point {@code b} stands. */
   public int indexOfB(int edge) {
     return ends[2 * edge + 1];
+  }
+
+  /** Where the point at the other end of the edge of that number stands. */
+  public int across(int edge, int point) {
+    return ends[2 * edge] == point ? ends[2 * edge + 1] : ends[2 * edge];
   }
 
   /** What lies at a point. */
@@ -117,12 +124,12 @@ public final class Network {
   }
 
   /** How many edges lie at the point of that index. */
-  int degree(int at) {
+  public int degree(int at) {
     return firstAt[at + 1] - firstAt[at];
   }
 
   /** The index of the {@code i}-th edge at the point of that index. */
-  int edgeAt(int at, int i) {
+  public int edgeAt(int at, int i) {
     return edgesAt[firstAt[at] + i];
   }
 
@@ -142,8 +149,9 @@ public final class Network {
   }
 
   private void add(Point point) {
-    if (indexes.putIfAbsent(point, points.size()) == null) {
-      points.add(point);
+    Point own = point.at(points.size());
+    if (indexes.putIfAbsent(own, own.number()) == null) {
+      points.add(own);
     }
   }
 
@@ -152,7 +160,7 @@ public final class Network {
       Optional<Point> from = end(wiring, new WireEnd(wire, true));
       Optional<Point> to = end(wiring, new WireEnd(wire, false));
       if (from.isPresent() && to.isPresent()) {
-        add(new Edge.OfWire(wire, from.get(), to.get()));
+        add(from.get(), to.get(), (a, b, number) -> new Edge.OfWire(wire, a, b, number));
       } else {
         unplaced.add(Subject.wire(wire.id()));
       }
@@ -170,7 +178,7 @@ public final class Network {
     for (Point point : points) {
       Point other = point.kind() == Point.Kind.CAVITY ? wiring.meets(point).orElse(null) : null;
       if (other != null && (other.kind() == Point.Kind.PIN || index(point) < index(other))) {
-        add(new Edge.OfMating(point, other));
+        add(point, other, Edge.OfMating::new);
       }
     }
   }
@@ -183,7 +191,7 @@ public final class Network {
                 wiring
                     .pointOf(to)
                     .filter(other -> other.kind() == Point.Kind.PIN && index(other) >= 0)
-                    .ifPresent(other -> add(new Edge.OfBolt(Point.pin(device.id(), pin), other))));
+                    .ifPresent(other -> add(Point.pin(device.id(), pin), other, Edge.OfBolt::new)));
   }
 
   private void addElements(Device device, Harness harness) {
@@ -205,8 +213,10 @@ public final class Network {
               if (ends.size() == 2) {
                 boolean fitted = isFitted(harness, device.id(), name, element);
                 add(
-                    new Edge.OfElement(
-                        device.id(), name, element, fitted, ends.get(0), ends.get(1)));
+                    ends.get(0),
+                    ends.get(1),
+                    (a, b, number) ->
+                        new Edge.OfElement(device.id(), name, element, fitted, a, b, number));
               } else {
                 unplaced.add(Subject.element(device.id(), name));
               }
@@ -220,10 +230,20 @@ public final class Network {
         || harness.fitted().containsKey(device + "." + name);
   }
 
-  private void add(Edge edge) {
-    if (!edge.a().equals(edge.b())) {
-      numbers.put(edge, edges.size());
-      edges.add(edge);
+  /** Something between two points of this network. */
+  @FunctionalInterface
+  private interface Between {
+    Edge of(Point a, Point b, int number);
+  }
+
+  private void add(Point a, Point b, Between edge) {
+    if (!a.equals(b)) {
+      edges.add(edge.of(own(a), own(b), edges.size()));
     }
+  }
+
+  private Point own(Point point) {
+    int at = index(point);
+    return at < 0 ? point : points.get(at);
   }
 }

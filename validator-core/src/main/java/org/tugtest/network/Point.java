@@ -10,8 +10,10 @@ import org.tugtest.text.NaturalOrder;
  *
  * @param owner id of the connector, device or splice
  * @param name cavity or pin; empty for a splice
+ * @param number where it stands in the network that it was made for, by which it is found there at
+ *     once; -1 for a point by itself, which is equal to it all the same
  */
-public record Point(Kind kind, String owner, String name) implements Comparable<Point> {
+public record Point(Kind kind, String owner, String name, int number) implements Comparable<Point> {
   /** Odd numbers of no pattern: 2 to the 32nd over the golden ratio, and that of MurmurHash3. */
   private static final int SPREAD_OWNERS = 0x9E3779B1;
 
@@ -22,6 +24,11 @@ public record Point(Kind kind, String owner, String name) implements Comparable<
     CAVITY,
     PIN,
     SPLICE
+  }
+
+  /** A point by itself. */
+  public Point(Kind kind, String owner, String name) {
+    this(kind, owner, name, -1);
   }
 
   /** A cavity of a connector. */
@@ -52,6 +59,10 @@ public record Point(Kind kind, String owner, String name) implements Comparable<
     return kind == Kind.PIN ? Subject.pin(owner, name) : Subject.splice(owner);
   }
 
+  Point at(int place) {
+    return new Point(kind, owner, name, place);
+  }
+
   @Override
   public int compareTo(Point other) {
     int byOwner = NaturalOrder.NATURAL.compare(owner, other.owner);
@@ -61,10 +72,11 @@ public record Point(Kind kind, String owner, String name) implements Comparable<
 
   @Override
   public boolean equals(@Nullable Object other) {
-    return other instanceof Point that
-        && kind == that.kind
-        && owner.equals(that.owner)
-        && name.equals(that.name);
+    return this == other
+        || (other instanceof Point that
+            && kind == that.kind
+            && owner.equals(that.owner)
+            && name.equals(that.name));
   }
 
   /**

@@ -94,8 +94,7 @@ public final class Reach {
       Positions left = together == null ? here.left() : together.taking(here.left(), edgeNumber);
       if (left != null) {
         taken.set(edgeNumber);
-        int a = network.indexOfA(edgeNumber);
-        int there = a == here.at() ? network.indexOfB(edgeNumber) : a;
+        int there = network.across(edgeNumber, here.at());
         arrive(new Arrival(there, edgeNumber, number, left, NONE));
       }
     }

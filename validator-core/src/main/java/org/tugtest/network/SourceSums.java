@@ -3,6 +3,7 @@ package org.tugtest.network;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -77,38 +78,81 @@ public final class SourceSums {
    */
   public static Sum greatest(
       Network network, Map<Edge.OfElement, Double> volts, Predicate<Edge.OfElement> closed) {
-    Joined joined = new Joined(network.points().size());
-    for (int i = 0; i < network.edges().size(); i++) {
-      if (conducts(network.edges().get(i), closed)) {
-        joined.join(network.indexOfA(i), network.indexOfB(i));
-      }
-    }
-    Map<Integer, Integer> clusters = new TreeMap<>();
-    List<Arc> arcs = new ArrayList<>();
-    for (Edge.OfElement source : network.sources()) {
-      Double open = volts.get(source);
-      if (open != null) {
-        int plus = number(clusters, joined.find(network.index(source.a())));
-        int minus = number(clusters, joined.find(network.index(source.b())));
-        arcs.add(new Arc(source, BigDecimal.valueOf(open), minus, plus));
-      }
-    }
-    SourceSums sums = new SourceSums(outermost(arcs), clusters.size());
-    for (int start = 0; start < clusters.size(); start++) {
-      sums.walk(start, start, BigDecimal.ZERO);
-    }
-    boolean complete = sums.steps < MOST_STEPS;
-    return new Sum(sums.best.volts(), sums.best.steps(), complete);
+    return new Metal(network).greatest(volts, closed);
   }
 
-  private static boolean conducts(Edge edge, Predicate<Edge.OfElement> closed) {
-    if (!(edge instanceof Edge.OfElement inside)) {
-      return true;
+  /** What conducts whichever contacts are closed, looked at once. */
+  public static final class Metal {
+    private final Network network;
+    private final Map<Integer, Integer> ends = new HashMap<>();
+    private final List<Edge.OfElement> contacts = new ArrayList<>();
+    private final List<int[]> joins = new ArrayList<>();
+    private final int[] plus;
+    private final int[] minus;
+
+    /** The metal of a network. */
+    public Metal(Network network) {
+      this.network = network;
+      Joined joined = new Joined(network.points().size());
+      for (int i = 0; i < network.edges().size(); i++) {
+        if (conducts(network.edges().get(i))) {
+          joined.join(network.indexOfA(i), network.indexOfB(i));
+        }
+      }
+      for (int i = 0; i < network.edges().size(); i++) {
+        if (network.edges().get(i) instanceof Edge.OfElement inside
+            && inside.element() instanceof Element.Contact) {
+          contacts.add(inside);
+          int a = number(ends, joined.find(network.indexOfA(i)));
+          joins.add(new int[] {a, number(ends, joined.find(network.indexOfB(i)))});
+        }
+      }
+      plus = new int[network.sources().size()];
+      minus = new int[plus.length];
+      for (int i = 0; i < plus.length; i++) {
+        Edge.OfElement source = network.sources().get(i);
+        plus[i] = number(ends, joined.find(network.index(source.a())));
+        minus[i] = number(ends, joined.find(network.index(source.b())));
+      }
     }
-    Element element = inside.element();
-    return element instanceof Element.Link
-        || (element instanceof Element.Fuse && inside.fitted())
-        || (element instanceof Element.Contact && closed.test(inside));
+
+    /**
+     * The greatest sum of these sources.
+     *
+     * @param volts open volts of each source; those without are left out
+     * @param closed which contacts count as closed
+     */
+    public Sum greatest(Map<Edge.OfElement, Double> volts, Predicate<Edge.OfElement> closed) {
+      Joined joined = new Joined(ends.size());
+      for (int i = 0; i < contacts.size(); i++) {
+        if (closed.test(contacts.get(i))) {
+          joined.join(joins.get(i)[0], joins.get(i)[1]);
+        }
+      }
+      Map<Integer, Integer> clusters = new HashMap<>();
+      List<Arc> arcs = new ArrayList<>();
+      for (int i = 0; i < plus.length; i++) {
+        Edge.OfElement source = network.sources().get(i);
+        Double open = volts.get(source);
+        if (open != null) {
+          int high = number(clusters, joined.find(plus[i]));
+          int low = number(clusters, joined.find(minus[i]));
+          arcs.add(new Arc(source, BigDecimal.valueOf(open), low, high));
+        }
+      }
+      SourceSums sums = new SourceSums(outermost(arcs), clusters.size());
+      for (int start = 0; start < clusters.size(); start++) {
+        sums.walk(start, start, BigDecimal.ZERO);
+      }
+      boolean complete = sums.steps < MOST_STEPS;
+      return new Sum(sums.best.volts(), sums.best.steps(), complete);
+    }
+  }
+
+  private static boolean conducts(Edge edge) {
+    return !(edge instanceof Edge.OfElement inside)
+        || inside.element() instanceof Element.Link
+        || (inside.element() instanceof Element.Fuse && inside.fitted());
   }
 
   private static int number(Map<Integer, Integer> clusters, int root) {

@@ -24,6 +24,7 @@ final class BlockTree {
   private final Bridges trees;
   private final int[] blockOf;
   private final List<Integer> towards = new ArrayList<>();
+  private final int[] ends;
 
   /** The blocks of a reach from some points. */
   BlockTree(Network network, Reach reach, Collection<Point> starts) {
@@ -34,8 +35,8 @@ final class BlockTree {
     List<Integer> other = new ArrayList<>();
     for (int i = 0; i < network.edges().size(); i++) {
       if (reach.takes(i)) {
-        one.add(node(network.edges().get(i).a()));
-        other.add(node(network.edges().get(i).b()));
+        one.add(nodeOf[network.indexOfA(i)]);
+        other.add(nodeOf[network.indexOfB(i)]);
       }
     }
     for (Point start : starts) {
@@ -55,6 +56,14 @@ final class BlockTree {
         blockOf[node] = blockOf[up];
       }
     }
+    ends = new int[towards.size()];
+    for (int block = ends.length - 1; block >= 0; block--) {
+      ends[block] = Math.max(ends[block], block + 1);
+      int next = towards.get(block);
+      if (next != NONE) {
+        ends[next] = Math.max(ends[next], ends[block]);
+      }
+    }
   }
 
   private static int[] nodes(Network network, Reach reach) {
@@ -62,7 +71,7 @@ final class BlockTree {
     for (int i = 0; i < network.edges().size(); i++) {
       Edge edge = network.edges().get(i);
       if (reach.takes(i) && isMetal(edge)) {
-        joined.join(network.index(edge.a()), network.index(edge.b()));
+        joined.join(network.indexOfA(i), network.indexOfB(i));
       }
     }
     return joined.numbered();
@@ -91,9 +100,22 @@ final class BlockTree {
     return towards.get(block);
   }
 
+  /**
+   * The number behind a block and all blocks whose way leads through it: those follow it, as blocks
+   * are numbered in the order of one walk that goes deep first.
+   */
+  int end(int block) {
+    return ends[block];
+  }
+
   /** The first block on the way from a point to the starts; -1 for one that is not reached. */
   int block(Point point) {
-    return blockOf[node(point)];
+    return block(network.index(point));
+  }
+
+  /** The same of the point that stands there in {@link Network#points}. */
+  int block(int point) {
+    return blockOf[nodeOf[point]];
   }
 
   /** The block of an edge that the reach takes; -1 when metal joins its ends. */

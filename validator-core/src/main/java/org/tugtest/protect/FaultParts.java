@@ -114,8 +114,8 @@ final class FaultParts {
     int[] a = new int[kept.size()];
     int[] b = new int[kept.size()];
     for (int i = 0; i < a.length; i++) {
-      a[i] = offset + network.index(network.edges().get(kept.get(i)).a());
-      b[i] = offset + network.index(network.edges().get(kept.get(i)).b());
+      a[i] = offset + network.indexOfA(kept.get(i));
+      b[i] = offset + network.indexOfB(kept.get(i));
     }
     Bridges trees = new Rooted(2 * points, a, b, List.copyOf(arms)).trees();
     BitSet onRing = new BitSet();

@@ -1,10 +1,8 @@
 package org.tugtest.protect;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
-import java.util.Deque;
 import java.util.List;
 import java.util.Set;
 import org.tugtest.model.Element;
@@ -58,26 +56,28 @@ final class FaultSide {
   /** The edges of a reach, those nearer to the starts first. */
   private static List<Integer> inOrder(Network network, Reach reach, Collection<Point> starts) {
     List<Integer> order = new ArrayList<>();
-    BitSet seen = new BitSet();
     BitSet done = new BitSet();
-    Deque<Point> open = new ArrayDeque<>();
+    BitSet seen = new BitSet();
+    int[] open = new int[network.points().size()];
+    int end = 0;
     for (Point start : starts) {
-      if (!seen.get(network.index(start))) {
-        seen.set(network.index(start));
-        open.add(start);
+      int at = network.index(start);
+      if (!seen.get(at)) {
+        seen.set(at);
+        open[end++] = at;
       }
     }
-    while (!open.isEmpty()) {
-      Point at = open.remove();
-      for (Edge edge : network.edgesAt(at)) {
-        int number = network.number(edge);
-        Point there = edge.across(at);
+    for (int next = 0; next < end; next++) {
+      int at = open[next];
+      for (int i = 0; i < network.degree(at); i++) {
+        int number = network.edgeAt(at, i);
         if (reach.takes(number) && !done.get(number)) {
           done.set(number);
           order.add(number);
-          if (!seen.get(network.index(there))) {
-            seen.set(network.index(there));
-            open.add(there);
+          int there = network.across(number, at);
+          if (!seen.get(there)) {
+            seen.set(there);
+            open[end++] = there;
           }
         }
       }

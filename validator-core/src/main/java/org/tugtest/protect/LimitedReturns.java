@@ -137,15 +137,11 @@ final class LimitedReturns {
     if (!strongGroups.contains(group)) {
       return point -> group(point) == group;
     }
-    int block = blocks.block(wire);
-    boolean[] beyond = new boolean[blocks.blocks()];
-    if (block >= 0) {
-      beyond[block] = true;
-    }
-    for (int i = Math.max(0, block + 1); i < beyond.length; i++) {
-      int towards = blocks.towards(i);
-      beyond[i] = towards >= 0 && beyond[towards];
-    }
-    return point -> blocks.block(point) >= 0 && beyond[blocks.block(point)];
+    int first = blocks.block(wire);
+    int end = first < 0 ? first : blocks.end(first);
+    return point -> {
+      int block = blocks.block(point);
+      return block >= first && block < end;
+    };
   }
 }

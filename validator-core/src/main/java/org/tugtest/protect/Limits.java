@@ -1,13 +1,13 @@
 package org.tugtest.protect;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -21,8 +21,8 @@ import org.tugtest.network.Reach;
 
 /**
  * The limits of all wires over all positions of switches and relays. Only those that stand on a
- * ring of the feed side make a difference; they are tried in every position, together while that
- * are few, else one by one with the others closed in every way.
+ * ring of the feed side make a difference; in each part of the network they are tried in every
+ * position, together while that are few, else one by one with the others closed in every way.
  */
 final class Limits {
   /** So many positions of several switches and relays are tried together. */
@@ -33,6 +33,7 @@ final class Limits {
   private final Collection<Point> starts;
   private final Reach.Step step;
   private final ReturnTree back;
+  private final MovedParts parts;
   private final Map<Map<Integer, Integer>, Laid> known = new HashMap<>();
 
   /**
@@ -90,6 +91,7 @@ final class Limits {
     this.starts = starts;
     this.step = step;
     this.back = back;
+    this.parts = new MovedParts(network, together, back.blocks());
   }
 
   /**
@@ -100,29 +102,99 @@ final class Limits {
   Found with(ToDoubleFunction<Edge.OfElement> rating) {
     Set<Integer> turning = new TreeSet<>();
     Found all = run(Map.of(), rating, turning);
-    if (turning.isEmpty()) {
-      return all;
-    }
-    List<Map<Integer, Integer>> settings = settings(turning);
-    if (settings.size() <= MOST_TOGETHER) {
-      return greatest(settings, rating);
-    }
-    Found least = all;
+    return turning.isEmpty() ? all : least(all, plans(turning), rating);
+  }
+
+  /**
+   * What is tried of each part of the network that has movers on rings: one lot of settings, or one
+   * for each mover by itself. The greatest of a lot counts, and of lots the least.
+   */
+  private Map<Integer, List<List<Map<Integer, Integer>>>> plans(Set<Integer> turning) {
+    Map<Integer, List<Integer>> moversOf = new TreeMap<>();
     for (int mover : turning) {
-      Found one = greatest(settings(Set.of(mover)), rating);
-      least = least.with(one, Limit::orLess, Returned::orLess);
+      moversOf.computeIfAbsent(parts.ofMover(mover), part -> new ArrayList<>(1)).add(mover);
+    }
+    Map<Integer, List<List<Map<Integer, Integer>>>> plans = new TreeMap<>();
+    moversOf.forEach(
+        (part, movers) -> {
+          List<Map<Integer, Integer>> settings = settings(movers);
+          plans.put(
+              part,
+              settings.size() <= MOST_TOGETHER
+                  ? List.of(settings)
+                  : movers.stream().map(mover -> settings(Set.of(mover))).toList());
+        });
+    return plans;
+  }
+
+  /**
+   * Tries all parts side by side, as none makes a difference to another; one that has less to try
+   * than others repeats its last.
+   */
+  private Found least(
+      Found all,
+      Map<Integer, List<List<Map<Integer, Integer>>>> plans,
+      ToDoubleFunction<Edge.OfElement> rating) {
+    int lots = plans.values().stream().mapToInt(List::size).max().orElse(0);
+    Found least = all;
+    for (int lot = 0; lot < lots; lot++) {
+      List<List<Map<Integer, Integer>>> settings = new ArrayList<>();
+      for (List<List<Map<Integer, Integer>>> plan : plans.values()) {
+        settings.add(plan.get(Math.min(lot, plan.size() - 1)));
+      }
+      Found greatest = greatest(settings, rating);
+      least =
+          lot > 0
+              ? least.with(greatest, Limit::orLess, Returned::orLess)
+              : first(all, greatest, plans);
     }
     return least;
   }
 
-  private Found greatest(
-      List<Map<Integer, Integer>> settings, ToDoubleFunction<Edge.OfElement> rating) {
-    Found greatest = run(settings.get(0), rating, new TreeSet<>());
-    for (Map<Integer, Integer> setting : settings.subList(1, settings.size())) {
-      Found one = run(setting, rating, new TreeSet<>());
-      greatest = greatest.with(one, Limit::orGreater, Returned::orGreater);
+  /** All that no mover of its part makes a difference to as it is, the rest by the first lot. */
+  private Found first(
+      Found all, Found greatest, Map<Integer, List<List<Map<Integer, Integer>>>> plans) {
+    Map<Integer, Limit> limits = new TreeMap<>();
+    all.feed.forEach(
+        (wire, limit) -> {
+          if (lots(plans, parts.ofEdge(wire)) != 1) {
+            limits.put(wire, limit);
+          }
+        });
+    greatest.feed.forEach(
+        (wire, limit) -> {
+          if (lots(plans, parts.ofEdge(wire)) > 0) {
+            limits.merge(wire, limit, Limit::orLess);
+          }
+        });
+    List<Returned> returned = new ArrayList<>(all.back.size());
+    for (int block = 0; block < all.back.size(); block++) {
+      Returned before = all.back.get(block);
+      Returned here = greatest.back.get(block);
+      int lots = lots(plans, parts.ofBlock(block));
+      returned.add(lots == 0 ? before : lots == 1 ? here : before.orLess(here));
     }
-    return greatest;
+    return new Found(limits, returned);
+  }
+
+  private static int lots(Map<Integer, List<List<Map<Integer, Integer>>>> plans, int part) {
+    List<List<Map<Integer, Integer>>> plan = plans.get(part);
+    return plan == null ? 0 : plan.size();
+  }
+
+  private Found greatest(
+      List<List<Map<Integer, Integer>>> settings, ToDoubleFunction<Edge.OfElement> rating) {
+    int most = settings.stream().mapToInt(List::size).max().orElse(0);
+    Found greatest = null;
+    for (int i = 0; i < most; i++) {
+      Map<Integer, Integer> set = new TreeMap<>();
+      for (List<Map<Integer, Integer>> one : settings) {
+        set.putAll(one.get(Math.min(i, one.size() - 1)));
+      }
+      Found one = run(set, rating, new TreeSet<>());
+      greatest = greatest == null ? one : greatest.with(one, Limit::orGreater, Returned::orGreater);
+    }
+    return Objects.requireNonNull(greatest);
   }
 
   /** Every combination of the settings of these, until they are more than the most. */
@@ -150,9 +222,9 @@ final class Limits {
     Map<Set<Integer>, Integer> first = new HashMap<>();
     for (int setting = 0; setting < together.settings(mover); setting++) {
       Set<Integer> closed = new LinkedHashSet<>();
-      for (int i = 0; i < network.edges().size(); i++) {
-        if (together.mover(i) == mover && together.closed(i, setting)) {
-          closed.add(i);
+      for (int contact : parts.contacts(mover)) {
+        if (together.closed(contact, setting)) {
+          closed.add(contact);
         }
       }
       first.putIfAbsent(closed, setting);
@@ -180,11 +252,11 @@ final class Limits {
   }
 
   private FeedGraph graph(Map<Integer, Integer> set, ToDoubleFunction<Edge.OfElement> rating) {
-    Set<Edge> open = Collections.newSetFromMap(new IdentityHashMap<>());
+    BitSet open = new BitSet();
     for (int i = 0; i < network.edges().size() && !set.isEmpty(); i++) {
-      Integer setting = set.get(together.mover(i));
+      Integer setting = together.mover(i) < 0 ? null : set.get(together.mover(i));
       if (setting != null && !together.closed(i, setting)) {
-        open.add(network.edges().get(i));
+        open.set(i);
       }
     }
     Reach feed =
@@ -192,7 +264,7 @@ final class Limits {
             network,
             together,
             starts,
-            (edge, from) -> step.may(edge, from) && !open.contains(edge));
+            (edge, from) -> step.may(edge, from) && !open.get(network.number(edge)));
     return new FeedGraph(network, feed, rating);
   }
 

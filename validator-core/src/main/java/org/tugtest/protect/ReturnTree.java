@@ -147,11 +147,8 @@ final class ReturnTree {
   /** Everything that returns through a block. */
   List<Draw> through(int block) {
     List<Draw> through = new ArrayList<>();
-    boolean[] behind = new boolean[blocks.blocks()];
-    behind[block] = true;
-    for (int i = block; i < behind.length; i++) {
-      behind[i] |= blocks.towards(i) >= 0 && behind[blocks.towards(i)];
-      if (behind[i]) {
+    for (int i = block; i < blocks.end(block); i++) {
+      if (!draws.get(i).isEmpty()) {
         through.addAll(draws.get(i));
       }
     }

@@ -107,7 +107,7 @@ final class Gaps {
         LoomWays ways = waysOf.apply(other);
         int a = ways.index(from);
         int b = ways.index(to);
-        if (a >= 0 && b >= 0 && ways.piece(a).contains(b)) {
+        if (a >= 0 && b >= 0 && ways.joined(a, b)) {
           return other;
         }
       }

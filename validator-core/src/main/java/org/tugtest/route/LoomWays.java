@@ -2,15 +2,15 @@ package org.tugtest.route;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Predicate;
 import org.jgrapht.Graph;
-import org.jgrapht.alg.connectivity.ConnectivityInspector;
 import org.jgrapht.graph.WeightedPseudograph;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.model.Layout;
+import org.tugtest.network.Joined;
 
 /**
  * The segments that the wires of one loom may use, as a graph: its own and those of files without a
@@ -25,31 +25,32 @@ final class LoomWays {
   private final List<String> nodes = new ArrayList<>();
   private final Map<String, Integer> indexOf = new HashMap<>();
   private final Graph<Integer, Integer> graph = new WeightedPseudograph<>(Integer.class);
-  private @Nullable ConnectivityInspector<Integer, Integer> pieces;
-  private long cycles;
+  private final int[] pieceOf;
+  private final boolean loops;
 
-  /** The ways of a loom; null: of what is loose. */
-  LoomWays(Layout layout, @Nullable String loom) {
-    this(layout, whose -> whose == null || whose.equals(loom));
-  }
-
-  /** The ways along segments that belong to looms as told; null stands for no loom. */
-  LoomWays(Layout layout, Predicate<@Nullable String> usable) {
-    for (Layout.Segment segment : layout.segments().values()) {
-      if (usable.test(segment.loom())) {
-        add(segment);
+  /** The ways along these segments, which stand in natural order. */
+  LoomWays(Iterable<Layout.Segment> usable) {
+    List<int[]> ends = new ArrayList<>();
+    for (Layout.Segment segment : usable) {
+      if (segment.from() != null && segment.to() != null) {
+        ends.add(new int[] {node(segment.from()), node(segment.to())});
+        graph.addEdge(last(ends)[0], last(ends)[1], segments.size());
+        rankOf.put(segment.id(), segments.size());
+        segments.add(segment);
       }
     }
+    Joined joined = new Joined(nodes.size());
+    boolean round = false;
+    for (int[] segment : ends) {
+      round |= joined.find(segment[0]) == joined.find(segment[1]);
+      joined.join(segment[0], segment[1]);
+    }
+    loops = round;
+    pieceOf = joined.numbered();
   }
 
-  private void add(Layout.Segment segment) {
-    if (segment.from() == null || segment.to() == null) {
-      return;
-    }
-    int rank = segments.size();
-    segments.add(segment);
-    rankOf.put(segment.id(), rank);
-    graph.addEdge(node(segment.from()), node(segment.to()), rank);
+  private static int[] last(List<int[]> ends) {
+    return ends.get(ends.size() - 1);
   }
 
   private Integer node(String id) {
@@ -121,24 +122,23 @@ final class LoomWays {
   }
 
   /** Whether there is more than one way between some two nodes. */
-  synchronized boolean hasLoops() {
-    if (cycles == 0) {
-      cycles = 1L + segments.size() - nodes.size() + pieces().connectedSets().size();
-    }
-    return cycles > 1;
+  boolean hasLoops() {
+    return loops;
+  }
+
+  /** Whether two nodes hang together, by their numbers. */
+  boolean joined(int one, int other) {
+    return pieceOf[one] == pieceOf[other];
   }
 
   /** The nodes that hang together with this one, itself included. */
-  synchronized Set<Integer> piece(int index) {
-    return pieces().connectedSetOf(index);
-  }
-
-  private ConnectivityInspector<Integer, Integer> pieces() {
-    ConnectivityInspector<Integer, Integer> known = pieces;
-    if (known == null) {
-      known = new ConnectivityInspector<>(graph);
-      pieces = known;
+  Set<Integer> piece(int index) {
+    Set<Integer> piece = new LinkedHashSet<>();
+    for (int node = 0; node < pieceOf.length; node++) {
+      if (joined(node, index)) {
+        piece.add(node);
+      }
     }
-    return known;
+    return piece;
   }
 }

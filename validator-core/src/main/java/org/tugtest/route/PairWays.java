@@ -77,9 +77,8 @@ final class PairWays {
   }
 
   private void search(int source, List<Integer> targets) {
-    Set<Integer> piece = ways.piece(source);
     Set<Integer> reachable = new LinkedHashSet<>(targets);
-    reachable.removeIf(target -> !piece.contains(target));
+    reachable.removeIf(target -> !ways.joined(source, target));
     if (reachable.isEmpty()) {
       return;
     }

@@ -2,6 +2,7 @@ package org.tugtest.route;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,10 +34,14 @@ public final class Routes {
 
   private final Harness harness;
   private final Stands stands;
+  private final SegmentsByLoom segments;
   private final Map<String, LoomWays> byLoom = new TreeMap<>();
   private final Map<String, Gap> gapOf = new LinkedHashMap<>();
   private final Map<String, Route> routes = new LinkedHashMap<>();
   private final Map<String, NoRoute> missing = new LinkedHashMap<>();
+  private final Map<String, WireLength> routed = new HashMap<>();
+  private final WireLengths lengths =
+      wire -> WireLengths.given().of(wire).or(() -> Optional.ofNullable(routed(wire)));
 
   /** What lengths rest on, told before: most wires rest on the same. */
   private final Map<List<String>, List<String>> told = new LinkedHashMap<>();
@@ -44,6 +49,7 @@ public final class Routes {
   private Routes(Harness harness, Wiring wiring) {
     this.harness = harness;
     this.stands = new Stands(harness, wiring);
+    this.segments = new SegmentsByLoom(harness.layout());
   }
 
   /**
@@ -72,6 +78,13 @@ public final class Routes {
                       wire.id(),
                       all.route(wire, drawn, ends, laid.getOrDefault(wire.id(), Twist.Laid.NONE))));
     }
+    all.routes.forEach(
+        (wire, route) -> {
+          double mm = route.routedMm();
+          if (mm > 0) {
+            all.routed.put(wire, new WireLength(mm, route.basis(), "routed"));
+          }
+        });
     return all;
   }
 
@@ -124,11 +137,8 @@ public final class Routes {
 
   /** The segments that a loom may use; the empty id: what is loose. */
   synchronized LoomWays ways(String loom) {
-    return byLoom.computeIfAbsent(loom, id -> new LoomWays(harness.layout(), loomOrNone(id)));
-  }
-
-  private static @Nullable String loomOrNone(String id) {
-    return id.isEmpty() ? null : id;
+    return byLoom.computeIfAbsent(
+        loom, id -> segments.ways(id.isEmpty() ? List.of() : List.of(id)));
   }
 
   /** The route of a wire; empty when it has none. */
@@ -158,15 +168,11 @@ public final class Routes {
 
   /** How long wires are: as built, else as cut, else as routed. */
   public WireLengths lengths() {
-    WireLengths given = WireLengths.given();
-    return wire ->
-        given
-            .of(wire)
-            .or(
-                () ->
-                    of(wire.id())
-                        .filter(route -> route.routedMm() > 0)
-                        .map(route -> new WireLength(route.routedMm(), route.basis(), "routed")));
+    return lengths;
+  }
+
+  private @Nullable WireLength routed(Wire wire) {
+    return routed.get(wire.id());
   }
 
   /** The id of the loom of a wire; empty when it is loose. */

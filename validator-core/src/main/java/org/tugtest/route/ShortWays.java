@@ -16,6 +16,7 @@ import org.tugtest.text.NaturalOrder;
  */
 public final class ShortWays {
   private final Harness harness;
+  private final SegmentsByLoom segments;
   private final Map<Set<String>, Asked> byLooms = new HashMap<>();
 
   private record Asked(PairWays pairs, LegWays legs) {}
@@ -31,6 +32,7 @@ public final class ShortWays {
   /** Ways along the layout of a harness. */
   public ShortWays(Harness harness) {
     this.harness = harness;
+    this.segments = new SegmentsByLoom(harness.layout());
   }
 
   /**
@@ -43,12 +45,14 @@ public final class ShortWays {
   }
 
   private Asked asked(Set<String> looms) {
+    Asked known = byLooms.get(looms);
+    if (known != null) {
+      return known;
+    }
     return byLooms.computeIfAbsent(
         Set.copyOf(looms),
         key -> {
-          PairWays pairs =
-              new PairWays(
-                  new LoomWays(harness.layout(), loom -> loom == null || key.contains(loom)));
+          PairWays pairs = new PairWays(segments.ways(key));
           return new Asked(pairs, new LegWays(pairs));
         });
   }

@@ -19,7 +19,7 @@ import org.tugtest.table.OpeningCurve;
 class BurnRaceTest {
   private static Edge.OfElement fuse(String id) {
     Element.Fuse element = new Element.Fuse("a", "b", 10.0, null, false);
-    return new Edge.OfElement(id, "f", element, true, Point.pin(id, "a"), Point.pin(id, "b"));
+    return new Edge.OfElement(id, "f", element, true, Point.pin(id, "a"), Point.pin(id, "b"), 0);
   }
 
   private static BurnRace.Runner blade(String id, double rating, double share) {

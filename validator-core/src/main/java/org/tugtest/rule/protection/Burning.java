@@ -16,6 +16,7 @@ import org.tugtest.finding.Measured;
 import org.tugtest.heat.Ampacity;
 import org.tugtest.heat.Cooling;
 import org.tugtest.heat.Warming;
+import org.tugtest.heat.Warmings;
 import org.tugtest.heat.WireForm;
 import org.tugtest.model.Wire;
 import org.tugtest.network.Edge;
@@ -41,7 +42,7 @@ final class Burning {
   private final Faults faults;
   private final Settings settings;
   private final Ledger ledger;
-  private final Map<Alike, Warming> warmings = new HashMap<>();
+  private final Warmings warmings = new Warmings();
 
   Burning(Facts facts, Settings settings, Ledger ledger) {
     this.facts = facts;
@@ -49,9 +50,6 @@ final class Burning {
     this.settings = settings;
     this.ledger = ledger;
   }
-
-  /** Wires that warm up alike. */
-  private record Alike(WireForm form, double areaMm2, Cooling cooling, double toC) {}
 
   /** A current and the fuses that carry it. */
   private record Fed(ShortCircuit fault, double amps) {}
@@ -179,15 +177,7 @@ final class Burning {
   }
 
   private Warming warming(WireForm form, Cited area, Cooling cooling, double toC) {
-    return warmings.computeIfAbsent(
-        new Alike(form, area.value(), cooling, toC),
-        wire ->
-            new Warming(
-                wire.areaMm2(),
-                wire.form().insulated().milliohmPerM(),
-                wire.cooling(),
-                wire.form().maxC(),
-                wire.toC()));
+    return warmings.of(area.value(), form.insulated().milliohmPerM(), cooling, form.maxC(), toC);
   }
 
   /** The race against the fuses of a fault; empty when none of them has known times. */

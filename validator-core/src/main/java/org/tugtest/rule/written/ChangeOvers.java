@@ -2,6 +2,7 @@ package org.tugtest.rule.written;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,8 +40,11 @@ final class ChangeOvers {
     for (List<Edge.OfElement> together : moved.values()) {
       if (isChangeOver(together)) {
         for (String position : positions(together)) {
-          closings.add(
-              contact -> !together.contains(contact) || closedIn(contact).contains(position));
+          Set<Edge.OfElement> open = Collections.newSetFromMap(new IdentityHashMap<>());
+          together.stream()
+              .filter(contact -> !closedIn(contact).contains(position))
+              .forEach(open::add);
+          closings.add(contact -> !open.contains(contact));
         }
       }
     }

@@ -120,6 +120,7 @@ public final class VoltageOutOfScope implements Rule {
     private final Facts facts;
     private final List<Edge.OfElement> sources;
     private final List<Predicate<Edge.OfElement>> closings;
+    private final SourceSums.Metal metal;
     private final Map<Subject, Worst> over = new LinkedHashMap<>();
     private final Map<Subject, Edge.OfElement> known = new LinkedHashMap<>();
     private @Nullable Worst sum;
@@ -130,6 +131,7 @@ public final class VoltageOutOfScope implements Rule {
       this.facts = facts;
       this.sources = facts.network().sources();
       this.closings = ChangeOvers.closings(facts.network());
+      this.metal = new SourceSums.Metal(facts.network());
     }
 
     /** The open volts of every source, in a state or as drawn. */
@@ -174,7 +176,7 @@ public final class VoltageOutOfScope implements Rule {
         return;
       }
       for (Predicate<Edge.OfElement> closed : closings) {
-        SourceSums.Sum found = SourceSums.greatest(facts.network(), volts, closed);
+        SourceSums.Sum found = metal.greatest(volts, closed);
         complete &= found.complete();
         boolean worse = sum == null || found.volts().compareTo(sum.volts()) > 0;
         if (found.volts().doubleValue() > MOST_VOLTS && worse) {
