@@ -68,12 +68,14 @@ final class Causes {
     causes.ofAll(facts, standing);
     new Unmet(facts, causes).link();
     causes.ofOneThing(standing);
+    new BehindOneFuse(causes).link(standing);
     return findings.stream()
         .map(each -> new CheckedFinding(causes.of(each.finding()), each.waiver()))
         .toList();
   }
 
-  private Finding of(Finding finding) {
+  /** A finding with what it follows from. */
+  Finding of(Finding finding) {
     return linked.getOrDefault(finding, finding);
   }
 

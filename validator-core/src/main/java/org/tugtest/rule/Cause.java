@@ -45,6 +45,12 @@ public enum Cause {
   /** A wire becomes too warm: what else is said of this wire follows. */
   WIRE_TOO_WARM("a wire that becomes too warm"),
 
+  /**
+   * A fuse lets more through than a wire stands. What is said of other wires behind the same fuses
+   * follows from the one that is worst.
+   */
+  FUSE_TOO_GREAT("a fuse that is too great for a wire behind it"),
+
   /** A load lacks volts in a state: what the team expects of its volts there follows. */
   LOAD_STARVED("a load that lacks volts");
 

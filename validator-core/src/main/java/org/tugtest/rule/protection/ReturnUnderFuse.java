@@ -52,8 +52,12 @@ public final class ReturnUnderFuse implements Rule {
               most, and the finding says what came of it.
               """)
           .basis(GaugeUnderFuse.BASIS)
-          .causes(Cause.WIRE_UNDER_FUSE)
-          .follows(Cause.ON_WAY_OF_SHORT, Cause.WIRE_UNDER_LOAD, Cause.WIRE_UNDER_FUSE)
+          .causes(Cause.WIRE_UNDER_FUSE, Cause.FUSE_TOO_GREAT)
+          .follows(
+              Cause.ON_WAY_OF_SHORT,
+              Cause.WIRE_UNDER_LOAD,
+              Cause.WIRE_UNDER_FUSE,
+              Cause.FUSE_TOO_GREAT)
           .failing(
               """
               {"format": 1, "sketch": true,

@@ -45,9 +45,13 @@ public final class WireBurnsBeforeFuse implements Rule {
               250 °C and 350 °C: final temperatures of cross-linked and of silicone insulation in the
               same annex. Opening times as in fuse-does-not-clear.
               """)
-          .causes(Cause.WIRE_BURNS)
+          .causes(Cause.WIRE_BURNS, Cause.FUSE_TOO_GREAT)
           .follows(
-              Cause.ON_WAY_OF_SHORT, Cause.WIRE_UNDER_LOAD, Cause.WIRE_UNDER_FUSE, Cause.WIRE_BURNS)
+              Cause.ON_WAY_OF_SHORT,
+              Cause.WIRE_UNDER_LOAD,
+              Cause.WIRE_UNDER_FUSE,
+              Cause.WIRE_BURNS,
+              Cause.FUSE_TOO_GREAT)
           .setting(
               new Setting(
                   KELVIN, 50, 1, 200, "K", "over the class of the wire; ISO 6722, from memory"))
