@@ -117,12 +117,6 @@ final class JsonText {
     return tokens.value();
   }
 
-  /** The text at these names; null when there is none, or it is no text. */
-  @Nullable String textAt(String... names) {
-    Value value = at(names);
-    return value != null && raw(value).startsWith("\"") ? plain(value) : null;
-  }
-
   /**
    * Parses a text; refused are broken syntax, names given twice in one object, a text that is no
    * object, and one deeper or longer than {@link ReadLimits#STANDARD} allows.

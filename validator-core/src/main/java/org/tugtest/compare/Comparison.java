@@ -1,13 +1,8 @@
 package org.tugtest.compare;
 
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import org.tugtest.compare.change.Change;
 import org.tugtest.compare.change.Changes;
-import org.tugtest.compare.change.Group;
 import org.tugtest.compare.circuit.Circuits;
 import org.tugtest.compare.match.Matches;
 
@@ -60,14 +55,6 @@ public final class Comparison {
   /** Every change, policy first, then by connector. */
   public List<Change> changes() {
     return changes;
-  }
-
-  /** The changes by what they are reported under, in the order of {@link #changes}. */
-  public Map<Group, List<Change>> changesByGroup() {
-    Map<Group, List<Change>> groups = new TreeMap<>();
-    changes.forEach(
-        change -> groups.computeIfAbsent(change.group(), none -> new ArrayList<>()).add(change));
-    return Collections.unmodifiableMap(groups);
   }
 
   /** What is demanded otherwise than before. */

@@ -93,13 +93,4 @@ public record FindingAges(List<AgedFinding> after, List<Finding> resolved) {
         .map(aged -> aged.checked().finding())
         .toList();
   }
-
-  /** The age of a finding after. */
-  public Age ageOf(CheckedFinding checked) {
-    return after.stream()
-        .filter(aged -> aged.checked().equals(checked))
-        .map(AgedFinding::age)
-        .findFirst()
-        .orElse(Age.NEW);
-  }
 }

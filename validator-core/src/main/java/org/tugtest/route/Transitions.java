@@ -90,16 +90,6 @@ public record Transitions(List<AtNode> nodes) {
     public boolean sized() {
       return branches.stream().allMatch(Branch::sized);
     }
-
-    /** Outside diameter of the thickest branch, in mm. */
-    public double largestMm() {
-      return branches.get(0).outerMm();
-    }
-
-    /** Outside diameter of the thinnest branch, in mm. */
-    public double smallestMm() {
-      return branches.get(branches.size() - 1).outerMm();
-    }
   }
 
   /** The transitions of a harness; linear in its segments. */

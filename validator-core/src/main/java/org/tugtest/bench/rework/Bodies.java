@@ -107,18 +107,6 @@ final class Bodies {
     return Seat.wanted(point.kind(), point.owner(), point.name());
   }
 
-  /** The point of a seat in the loom as it is; for a new housing nothing is there. */
-  Optional<Point> pointNow(Seat seat) {
-    if (seat.kind() != Point.Kind.CAVITY) {
-      return Optional.of(new Point(seat.kind(), seat.owner(), seat.name()));
-    }
-    String is =
-        seat.old() ? nowOf.getOrDefault(seat.owner(), seat.owner()) : nowOf.get(seat.owner());
-    return is == null || (!seat.old() && replaced.contains(seat.owner()))
-        ? Optional.empty()
-        : Optional.of(Point.cavity(is, seat.name()));
-  }
-
   /** The point of a seat in the loom that is wanted. */
   Optional<Point> pointTarget(Seat seat) {
     return seat.old()

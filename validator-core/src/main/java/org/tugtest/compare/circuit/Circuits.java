@@ -21,7 +21,7 @@ public final class Circuits {
     this.before = new Side(before, matches.renames());
     this.after = new Side(after, org.tugtest.compare.entry.Renames.NONE);
     this.nets =
-        new NetDifference(this.before, this.after, new Bridges(matches, this.before)).changes();
+        new NetDifference(this.before, this.after, new Joiners(matches, this.before)).changes();
     this.elements = Elements.changed(before.harness(), after.harness());
   }
 

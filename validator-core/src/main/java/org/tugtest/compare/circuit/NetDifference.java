@@ -16,13 +16,13 @@ final class NetDifference {
   private static final int NAMED = 6;
   private final Side before;
   private final Side after;
-  private final Bridges bridges;
+  private final Joiners joiners;
   private final List<NetChange> changes = new ArrayList<>();
 
-  NetDifference(Side before, Side after, Bridges bridges) {
+  NetDifference(Side before, Side after, Joiners joiners) {
     this.before = before;
     this.after = after;
-    this.bridges = bridges;
+    this.joiners = joiners;
   }
 
   List<NetChange> changes() {
@@ -58,7 +58,7 @@ final class NetDifference {
           List.of(own(before, before.pins(net))),
           pieces,
           own(before, List.copyOf(told)),
-          bridges.in(before, net, after, parts(told, after)),
+          joiners.in(before, net, after, parts(told, after)),
           "The net of "
               + named(own(before, before.pins(net)))
               + " falls apart into "
@@ -78,7 +78,7 @@ final class NetDifference {
           List.of(own(before, before.pins(net))),
           heir < 0 ? List.of() : List.of(own(after, after.pins(heir))),
           pins,
-          bridges.in(before, net, after, parts(told, after)),
+          joiners.in(before, net, after, parts(told, after)),
           whole ? itself + " is no more" : itself + " loses " + named(pins));
     }
   }
@@ -100,7 +100,7 @@ final class NetDifference {
           pieces,
           List.of(own(after, after.pins(net))),
           own(after, List.copyOf(told)),
-          bridges.in(after, net, before, parts(told, before)),
+          joiners.in(after, net, before, parts(told, before)),
           "The nets of " + listed(pieces) + " become one");
       come.removeAll(told);
     }
@@ -116,7 +116,7 @@ final class NetDifference {
           parent < 0 ? List.of() : List.of(own(before, before.pins(parent))),
           List.of(own(after, after.pins(net))),
           pins,
-          bridges.in(after, net, before, parts(told, before)),
+          joiners.in(after, net, before, parts(told, before)),
           whole
               ? "There is a new net of " + named(pins)
               : "The net of "
@@ -131,7 +131,7 @@ final class NetDifference {
       List<List<String>> befores,
       List<List<String>> afters,
       List<String> pins,
-      Bridges.Found found,
+      Joiners.Found found,
       String sentence) {
     List<String> by = new ArrayList<>(found.wires());
     by.addAll(found.contacts());

@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.tugtest.check.Checker;
 import org.tugtest.check.RuleCatalog;
 import org.tugtest.check.Selection;
@@ -127,6 +129,16 @@ public final class SampleCar {
         new Gate(Level.ERROR, 0),
         catalog.infos(),
         harnesses);
+  }
+
+  /** The page written for a report on one root, parsed. */
+  static Document page(Report report) {
+    return page(written(report), "report.html");
+  }
+
+  /** One of the pages that were written, parsed. */
+  static Document page(MemorySink sink, String file) {
+    return Jsoup.parse(sink.text(file));
   }
 
   /** The files written for a report. */

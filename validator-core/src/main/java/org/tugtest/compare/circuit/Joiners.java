@@ -21,7 +21,7 @@ import org.tugtest.text.NaturalOrder;
  * the other side has not got between these points, and that lie on a way between pins that are
  * apart there.
  */
-final class Bridges {
+final class Joiners {
   private final Matches matches;
   private final Map<Side, Set<String>> links = new HashMap<>();
   private final Side before;
@@ -29,7 +29,7 @@ final class Bridges {
   /** Ids of wires, and plugged or bolted contacts as texts, in natural order. */
   record Found(List<String> wires, List<String> contacts) {}
 
-  Bridges(Matches matches, Side before) {
+  Joiners(Matches matches, Side before) {
     this.matches = matches;
     this.before = before;
   }
