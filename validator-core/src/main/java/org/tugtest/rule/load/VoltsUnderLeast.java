@@ -23,13 +23,14 @@ public final class VoltsUnderLeast implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.of("volts-under-least", Heading.LOAD, Level.ERROR)
           .summary("a load that is fed gets fewer volts than it works with")
-          .subjects("loads that a state wants and feeds")
+          .subjects("loads and coils that a state wants and feeds")
           .looksFor(
               """
               Volts at a load in every state that wants it, brief ones included, under its minV; where
               the load gives none, under half of nominal, or of the volts of the sources that feed it
-              where these have less than 75 % of nominal, as the 5 V of a control unit. Loads without a way to plus or minus have
-              rules of their own.
+              where these have less than 75 % of nominal, as the 5 V of a control unit. Of a coil that stays
+              released, volts under its pullInV. Loads and coils without a way to plus or minus have
+              rules of their own, and so have relays that chatter.
               """)
           .why(
               """
@@ -83,6 +84,7 @@ public final class VoltsUnderLeast implements Rule {
         judge(facts, load, seen, ledger);
       }
     }
+    new CoilsUnpulled(facts, ledger).judge();
   }
 
   private static void judge(Facts facts, Edge.OfElement load, List<Seen> seen, Ledger ledger) {

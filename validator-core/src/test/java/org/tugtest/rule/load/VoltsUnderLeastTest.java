@@ -84,4 +84,55 @@ class VoltsUnderLeastTest {
     assertThat(Judged.of(new VoltsUnderLeast(), car.formatted("60")).messages().get(0))
         .endsWith("it works from 2.5 V on (half of the 5 V that feed it)");
   }
+
+  /** A coil of 1 ohm gets 8 V; fed through its own contact, or switched on by itself. */
+  private static Judged coil(String pullIn, String states) {
+    return Judged.of(
+        new VoltsUnderLeast(),
+        """
+        {"format": 1, "defaults": {"crimpMilliohm": 0},
+         "parts": {"wires": {"w": {"areaMm2": 95, "maxC": 125, "milliohmPerM": 0.000001}}},
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 16, "ohms": 1}}},
+           "K": {"elements": {"coil": {"kind": "coil", "a": "86", "b": "85", "ohms": 1%s}}}},
+         "wires": {"W1": {"from": "BAT:+", "to": "K:86", "part": "w", "cutMm": 10},
+                   "W2": {"from": "K:85", "to": "BAT:-", "part": "w", "cutMm": 10}}%s}
+        """
+            .formatted(pullIn, states));
+  }
+
+  @Test
+  void aCoilThatIsFedAndStaysReleased() {
+    Judged fine = coil(", \"pullInV\": 7.99", "");
+    assertThat(fine.messages()).isEmpty();
+    assertThat(fine.coverage().judged()).isEqualTo(1);
+    assertThat(coil(", \"pullInV\": 8.01", "").messages())
+        .containsExactly(
+            "coil K.coil stays released in state as drawn: it gets 8 V and pulls from 8.01 V on");
+    assertThat(
+            coil("", ", \"states\": {\"on\": {\"on\": [\"K\"], \"volts\": {\"BAT\": 14}}}")
+                .messages())
+        .containsExactly(
+            "coil K.coil stays released in state on: it gets 7 V and pulls from 7.2 V on (0.6 of"
+                + " nominal)");
+    assertThat(coil(", \"pullInV\": 20", ", \"states\": {\"off\": {}}").coverage().subjects())
+        .isZero();
+  }
+
+  /** Pulled in the state before, it holds at volts that would not pull it. */
+  @Test
+  void aCoilThatHoldsIsFine() {
+    String states =
+        ", \"states\": {\"start\": {\"on\": [\"K\"], \"volts\": {\"BAT\": 20}}, \"on\": {\"on\":"
+            + " [\"K\"], \"from\": \"start\", \"volts\": {\"BAT\": 14}}}";
+    assertThat(coil(", \"pullInV\": 9, \"dropOutV\": 3", states).messages()).isEmpty();
+    assertThat(
+            coil(
+                    ", \"pullInV\": 9, \"dropOutV\": 3",
+                    states
+                        .replace(", \"from\": \"start\"", "")
+                        .replace(" \"from\": \"start\",", ""))
+                .messages())
+        .hasSize(1);
+  }
 }

@@ -1,0 +1,103 @@
+package org.tugtest.rule.load;
+
+import java.util.List;
+import java.util.Locale;
+import org.tugtest.facts.Facts;
+import org.tugtest.finding.Basis;
+import org.tugtest.finding.Finding;
+import org.tugtest.finding.Measured;
+import org.tugtest.model.Element;
+import org.tugtest.network.Edge;
+import org.tugtest.rule.Ledger;
+import org.tugtest.solve.Trouble;
+
+/** Coils that a state wants and feeds, and that stay released since too little arrives. */
+final class CoilsUnpulled {
+  private static final double TENTHS_OF_NOMINAL = 6;
+  private final Facts facts;
+  private final Ledger ledger;
+
+  CoilsUnpulled(Facts facts, Ledger ledger) {
+    this.facts = facts;
+    this.ledger = ledger;
+  }
+
+  void judge() {
+    List<Live> states = Live.all(facts);
+    for (Edge edge : Coils.of(facts)) {
+      if (edge instanceof Edge.OfElement coil && coil.element() instanceof Element.Coil its) {
+        List<Live> fed =
+            states.stream()
+                .filter(live -> live.state().wanted(coil) && live.fed(coil) && live.returns(coil))
+                .filter(live -> !chatters(live, coil))
+                .toList();
+        if (!fed.isEmpty()) {
+          judge(coil, its, fed);
+        }
+      }
+    }
+  }
+
+  private static boolean chatters(Live live, Edge.OfElement coil) {
+    return live.state().troubles().stream()
+        .anyMatch(
+            trouble ->
+                trouble instanceof Trouble.Chatter && live.state().edges(trouble).contains(coil));
+  }
+
+  private void judge(Edge.OfElement coil, Element.Coil its, List<Live> fed) {
+    double pullInV =
+        its.pullInV() == null
+            ? TENTHS_OF_NOMINAL * facts.harness().defaults().nominalV() / 10
+            : its.pullInV();
+    List<Live> released =
+        fed.stream()
+            .filter(live -> !live.state().pulled(coil) && volts(live, coil) < pullInV)
+            .sorted((one, other) -> Double.compare(volts(one, coil), volts(other, coil)))
+            .toList();
+    if (released.isEmpty()) {
+      ledger.fine();
+      return;
+    }
+    Live worst = released.get(0);
+    Measured measured = Measured.under(volts(worst, coil), pullInV, "V");
+    Feed feed = Feed.of(facts, worst.state(), coil).orElse(null);
+    Basis basis = its.pullInV() == null ? Basis.COMMON_PRACTICE : Basis.GIVEN;
+    Finding.Draft draft =
+        Finding.on(coil.subject())
+            .message(
+                "coil "
+                    + coil.text()
+                    + " stays released in state "
+                    + worst.state().state()
+                    + ": it gets "
+                    + measured.actualShown()
+                    + " V and pulls from "
+                    + measured.limitShown()
+                    + " V on"
+                    + (its.pullInV() == null ? " (0.6 of nominal)" : ""))
+            .remedy("lose less on the way, or fit a relay whose coil is made for these volts")
+            .measured(measured)
+            .state(worst.state().state())
+            .cause(SupplyCollapses.causeOfFewVolts(facts, worst, coil).orElse(null))
+            .basis(feed == null ? basis : basis.weaker(feed.basis()));
+    if (feed != null) {
+      Way.worst(feed.supply(), feed.back()).forEach(draft::detail);
+    }
+    released.stream()
+        .skip(1)
+        .forEach(
+            live ->
+                draft.detail(
+                    String.format(
+                        Locale.ROOT,
+                        "also in state %s: %s",
+                        live.state().state(),
+                        Users.volts(volts(live, coil)))));
+    ledger.finding(draft);
+  }
+
+  private static double volts(Live live, Edge.OfElement coil) {
+    return Math.abs(live.state().across(coil));
+  }
+}
