@@ -139,7 +139,7 @@ public final class Facts {
                   new Ampacities(
                       new WireForms(harness),
                       new AlongRoute(harness, wiring.get(), routes.get(), bundles.get()),
-                      operating.get().beside(sections.get())));
+                      operating.get().beside(sections.get(), protection.get()::lasts)));
     }
 
     /** The fields that {@code defaults} of the root writes. */

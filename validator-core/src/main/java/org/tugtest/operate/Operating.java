@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.heat.Beside;
 import org.tugtest.heat.LoomHeat;
@@ -160,11 +161,13 @@ public final class Operating {
   /**
    * What flows beside wires in the states that last and have currents that do; nothing is known
    * where nothing flows in any of them.
+   *
+   * @param lasts whether what a state comes to can last; a short does not
    */
-  public Beside beside(LoomSections sections) {
+  public Beside beside(LoomSections sections, Predicate<OperatingPoint> lasts) {
     List<Beside.State> states = new ArrayList<>();
     Set<String> unknown = new LinkedHashSet<>();
-    for (OperatingPoint point : points.values()) {
+    for (OperatingPoint point : points.values().stream().filter(lasts).toList()) {
       point.warmth().ifPresent(warmth -> states.add(new Beside.State(point.state(), warmth)));
       unknown.addAll(point.unknownWires());
     }

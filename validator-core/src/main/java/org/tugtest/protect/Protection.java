@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.model.Element;
 import org.tugtest.model.Harness;
@@ -22,6 +23,7 @@ import org.tugtest.network.Path;
 import org.tugtest.network.Point;
 import org.tugtest.network.Reach;
 import org.tugtest.network.Sides;
+import org.tugtest.operate.OperatingPoint;
 import org.tugtest.text.NaturalOrder;
 
 /**
@@ -196,6 +198,12 @@ public final class Protection {
   /** Where plus and minus meet through diodes. */
   public List<DeadShort> shortsThroughDiodes() {
     return shorts.throughDiodes();
+  }
+
+  /** Whether a state lasts: not where its contacts stand so that plus and minus meet. */
+  public boolean lasts(OperatingPoint state) {
+    return Stream.concat(shorts.plain().stream(), shorts.throughDiodes().stream())
+        .noneMatch(dead -> dead.way().edges().stream().allMatch(state::conducts));
   }
 
   /** What can be reached from the plus of a source when no short is left. */

@@ -192,4 +192,36 @@ class GaugeUnderFuseTest {
     assertThat(sure.messages())
         .containsExactly("wire F stands 15 A, but FB.f (20 A) lets 20 A through");
   }
+
+  /** A wire that shorts the supply in one state makes its neighbours stand no less. */
+  private static String besideAShort(String to) {
+    return """
+    {"format": 1, "sketch": true,
+     "devices": {
+       "BAT": {"at": "a", "elements": {"cell": {"kind": "source", "plus": "+", "minus": "-",
+                                                "volts": 12, "ohms": 0.02}}},
+       "FB": {"at": "a", "elements": {
+         "f1": {"kind": "fuse", "a": "in", "b": "1", "ratingA": 15, "style": "blade-mini"},
+         "f2": {"kind": "fuse", "a": "in", "b": "2", "ratingA": 10, "style": "blade-mini"}}},
+       "SW": {"at": "a", "elements": {"c": {"kind": "contact", "a": "1", "b": "2"}}},
+       "LAMP": {"at": "b", "elements": {"l": {"kind": "load", "a": "1", "b": "2", "amps": 1}}},
+       "FAN": {"at": "b", "elements": {"m": {"kind": "load", "a": "1", "b": "2", "amps": 1}}}},
+     "layout": {"nodes": {"a": {}, "b": {}}, "segments": {"s": {"from": "a", "to": "b", "lengthMm": 900}}},
+     "wires": {"W1": {"from": "BAT:+", "to": "FB:in", "areaMm2": 16},
+               "W2": {"from": "FB:1", "to": "SW:1", "areaMm2": 4},
+               "W3": {"from": "SW:2", "to": "%s", "areaMm2": 4},
+               "W4": {"from": "FAN:2", "to": "BAT:-", "areaMm2": 4},
+               "W5": {"from": "FB:2", "to": "LAMP:1", "areaMm2": 0.75},
+               "W6": {"from": "LAMP:2", "to": "BAT:-", "areaMm2": 0.75}},
+     "states": {"off": {"on": ["LAMP"]}, "on": {"set": {"SW": "on"}, "on": ["LAMP"]}}}
+    """
+        .formatted(to);
+  }
+
+  @Test
+  void aShortIsNothingThatLastsBesideAWire() {
+    assertThat(Judged.of(new GaugeUnderFuse(), besideAShort("FAN:1")).subjects()).isEmpty();
+    assertThat(Judged.of(new GaugeUnderFuse(), besideAShort("FAN:2")).subjects())
+        .doesNotContain("wires/W5");
+  }
 }
