@@ -112,7 +112,7 @@ public record Finding(
       subjects.addAll(List.of(others));
     }
 
-    /** One more subject. */
+    /** One more subject; one that is there already counts once. */
     public Draft and(Subject subject) {
       subjects.add(subject);
       return this;
@@ -199,8 +199,9 @@ public record Finding(
           at.isEmpty()
               ? subjects.stream().map(subject -> places.of(subject.place())).distinct().toList()
               : at;
+      List<Subject> each = subjects.stream().distinct().toList();
       return new Finding(
-          rule, decided, kind, subjects, message, remedy, measured, basis, cause, state, details,
+          rule, decided, kind, each, message, remedy, measured, basis, cause, state, details,
           where);
     }
   }

@@ -24,6 +24,7 @@ public final class BurnRace {
   private static final int NARROWINGS = 30;
   private static final int HALVINGS = 8;
   private final List<Runner> runners;
+  private final List<List<Runner>> cuts = new ArrayList<>();
 
   /**
    * A fuse before the wire.
@@ -61,22 +62,41 @@ public final class BurnRace {
 
   /** A race against these, at least one. */
   public BurnRace(List<Runner> runners) {
+    this(runners, List.of());
+  }
+
+  /**
+   * A race against these, at least one.
+   *
+   * @param cuts fuses that together cut the wire off, with the shares that each has among them
+   */
+  public BurnRace(List<Runner> runners, List<List<Runner>> cuts) {
     this.runners = List.copyOf(runners);
+    List<Runner> sharing = new ArrayList<>();
+    for (Runner runner : runners) {
+      if (runner.share() >= ALL) {
+        this.cuts.add(List.of(runner));
+      } else {
+        sharing.add(runner);
+      }
+    }
+    if (!sharing.isEmpty()) {
+      this.cuts.add(sharing);
+    }
+    this.cuts.addAll(cuts);
   }
 
   /** The least current at which the fuses are sure to end it, in amperes; infinite without one. */
   public double surelyEndsA() {
-    double alone = Double.POSITIVE_INFINITY;
-    double together = 0;
-    for (Runner runner : runners) {
-      double first = runner.greatest().firstAmps();
-      if (runner.share() >= ALL) {
-        alone = Math.min(alone, first / runner.share());
-      } else {
-        together = Math.max(together, first / runner.share());
+    double least = Double.POSITIVE_INFINITY;
+    for (List<Runner> cut : cuts) {
+      double last = 0;
+      for (Runner runner : cut) {
+        last = Math.max(last, runner.greatest().firstAmps() / runner.share());
       }
+      least = Math.min(least, last);
     }
-    return together > 0 ? Math.min(alone, together) : alone;
+    return least;
   }
 
   /**
@@ -86,7 +106,7 @@ public final class BurnRace {
    * #worst} tells; it always is where fuses share the current, since they may then change places.
    */
   public boolean stands(Warming wire, double fromA, double toA) {
-    boolean oneByOne = runners.stream().filter(runner -> runner.share() < ALL).count() <= 1;
+    boolean oneByOne = cuts.stream().allMatch(cut -> cut.size() == 1);
     return oneByOne && stands(wire, fromA, toA, wire.seconds(toA), HALVINGS);
   }
 
@@ -111,11 +131,13 @@ public final class BurnRace {
    */
   public Worst worst(Warming wire, double fromA, double toA) {
     TreeSet<Double> stops = new TreeSet<>(List.of(fromA, toA));
-    for (Runner runner : runners) {
-      for (OpeningCurve.Point point : runner.greatest().points()) {
-        double amps = point.amps() / runner.share();
-        if (amps > fromA && amps < toA) {
-          stops.add(amps);
+    for (List<Runner> cut : cuts) {
+      for (Runner runner : cut) {
+        for (OpeningCurve.Point point : runner.greatest().points()) {
+          double amps = point.amps() / runner.share();
+          if (amps > fromA && amps < toA) {
+            stops.add(amps);
+          }
         }
       }
     }
@@ -169,24 +191,17 @@ public final class BurnRace {
 
   private End end(double amps) {
     End soonest = new End(OpeningCurve.NEVER, runners.get(0), amps);
-    List<Runner> sharing = new ArrayList<>();
-    for (Runner runner : runners) {
-      if (runner.share() >= ALL) {
-        double own = amps * runner.share();
-        double seconds = runner.greatest().seconds(own);
-        soonest = seconds < soonest.seconds() ? new End(seconds, runner, own) : soonest;
-      } else {
-        sharing.add(runner);
-      }
+    for (List<Runner> cut : cuts) {
+      End end = oneAfterAnother(amps, cut);
+      soonest = end.seconds() < soonest.seconds() ? end : soonest;
     }
-    End all = sharing.isEmpty() ? soonest : oneAfterAnother(amps, sharing);
-    return all.seconds() < soonest.seconds() ? all : soonest;
+    return soonest;
   }
 
-  private static End oneAfterAnother(double amps, List<Runner> sharing) {
-    List<Runner> closed = new ArrayList<>(sharing);
+  private static End oneAfterAnother(double amps, List<Runner> cut) {
+    List<Runner> closed = new ArrayList<>(cut);
     double elapsed = 0;
-    double whole = sharing.stream().mapToDouble(Runner::share).sum();
+    double whole = cut.stream().mapToDouble(Runner::share).sum();
     while (true) {
       double left = closed.stream().mapToDouble(Runner::share).sum();
       Runner soonest = closed.get(0);

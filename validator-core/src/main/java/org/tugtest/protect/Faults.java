@@ -288,6 +288,21 @@ public final class Faults {
     return Optional.ofNullable(most);
   }
 
+  /**
+   * The fuses that have opened when the greatest that a short draws has ended, each as late as it
+   * may: they cut its place off from the sources. Empty when it does not end.
+   */
+  public List<Edge.OfElement> endedBy(Spot spot) {
+    FaultCourse most = null;
+    for (Laid laid : lay(spot, FaultCorner.GREATEST)) {
+      FaultCourse course = laid.fault().course(fuse -> bands.of(fuse).map(band -> band.greatest()));
+      most = most == null || course.first().amps() > most.first().amps() ? course : most;
+    }
+    return most == null || !most.dead()
+        ? List.of()
+        : most.openings().stream().map(FaultCourse.Opening::fuse).toList();
+  }
+
   /** What lies on the way of a fault in the corner of the least current, greatest ohms first. */
   public List<OnWay> way(Spot spot) {
     List<Laid> laid = lay(spot, FaultCorner.LEAST);

@@ -118,4 +118,19 @@ class BurnRaceTest {
     assertThat(race.worst(wire(4), 27, 600).burns()).isFalse();
     assertThat(race.worst(wire(0.35), 27, 600).burns()).isTrue();
   }
+
+  /** A ring of two behind a greater fuse, a second source beside: the two alone end it. */
+  @Test
+  void fusesThatCutItOffEndItThoughOthersCarrySomeToo() {
+    BurnRace.Runner one = blade("F", 5, 0.5);
+    BurnRace.Runner other = blade("G", 5, 0.5);
+    List<BurnRace.Runner> all = List.of(blade("M", 30, 1), blade("A", 30, 0.1), one, other);
+    assertThat(new BurnRace(all).surelyEndsA()).isCloseTo(40.5, within(1e-9));
+    BurnRace race = new BurnRace(all, List.of(List.of(one, other)));
+    assertThat(race.surelyEndsA()).isCloseTo(13.5, within(1e-9));
+    assertThat(race.worst(wire(1), 40, 40).fuseS())
+        .isCloseTo(new BurnRace(List.of(one, other)).worst(wire(1), 40, 40).fuseS(), within(1e-9));
+    assertThat(race.worst(wire(1), 13.5, 400).burns()).isFalse();
+    assertThat(new BurnRace(all).worst(wire(1), 40.5, 400).burns()).isTrue();
+  }
 }

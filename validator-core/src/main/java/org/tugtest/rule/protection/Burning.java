@@ -21,6 +21,7 @@ import org.tugtest.heat.WireForm;
 import org.tugtest.model.Wire;
 import org.tugtest.network.Edge;
 import org.tugtest.network.Point;
+import org.tugtest.network.Sides;
 import org.tugtest.protect.BurnRace;
 import org.tugtest.protect.Exposure;
 import org.tugtest.protect.Faults;
@@ -38,6 +39,10 @@ final class Burning {
   private static final double SILICONE_C = 350;
   private static final double HIGH_CLASS_C = 200;
   private static final double SOME_A = 0.01;
+
+  /** A fuse that carries this share of a fault carries all of it. */
+  private static final double ALL = 0.99;
+
   private final Facts facts;
   private final Faults faults;
   private final Settings settings;
@@ -51,8 +56,23 @@ final class Burning {
     this.ledger = ledger;
   }
 
-  /** A current and the fuses that carry it. */
-  private record Fed(ShortCircuit fault, double amps) {}
+  /**
+   * A current and the fuses that carry it.
+   *
+   * @param cut those that alone cut it off, where that is known
+   */
+  private record Fed(ShortCircuit fault, List<Edge.OfElement> cut) {
+    double amps() {
+      return fault.amps();
+    }
+  }
+
+  /** A short in a load. */
+  private record InLoad(Faults.Spot spot, ShortCircuit fault) {
+    InLoad orGreater(InLoad other) {
+      return fault.amps() >= other.fault.amps() ? this : other;
+    }
+  }
 
   void judge() {
     Map<String, List<Fed>> feeds = new LinkedHashMap<>();
@@ -60,22 +80,23 @@ final class Burning {
     for (Exposure exposure : facts.protection().exposures()) {
       Edge.OfWire wire = exposure.wire();
       nearEnd(wire)
+          .filter(fault -> !exposure.unbounded())
           .ifPresent(
               fault -> {
                 wires.put(wire.wire().id(), wire);
-                add(feeds, wire, fault);
+                add(feeds, wire, new Fed(fault, cut(exposure)));
               });
     }
-    Map<String, Map<String, ShortCircuit>> ofLoads = ofLoads();
+    Map<String, Map<String, InLoad>> ofLoads = ofLoads();
     for (Exposure exposure : facts.protection().returning()) {
       Edge.OfWire wire = exposure.wire();
-      Map<String, ShortCircuit> greatest = new LinkedHashMap<>();
+      Map<String, InLoad> greatest = new LinkedHashMap<>();
       for (Edge.OfElement load : facts.protection().strongFaultsBehind(wire.wire().id())) {
         ofLoads
             .getOrDefault(load.text(), Map.of())
-            .forEach((fuses, fault) -> greatest.merge(fuses, fault, Burning::greater));
+            .forEach((fuses, in) -> greatest.merge(fuses, in, InLoad::orGreater));
       }
-      greatest.values().forEach(fault -> add(feeds, wire, fault));
+      greatest.values().forEach(in -> add(feeds, wire, new Fed(in.fault(), cut(in))));
       if (!greatest.isEmpty()) {
         wires.put(wire.wire().id(), wire);
       }
@@ -83,14 +104,20 @@ final class Burning {
     feeds.forEach((id, faulted) -> judge(wires.get(id), faulted));
   }
 
-  private static void add(Map<String, List<Fed>> feeds, Edge.OfWire wire, ShortCircuit fault) {
-    feeds
-        .computeIfAbsent(wire.wire().id(), none -> new ArrayList<>())
-        .add(new Fed(fault, fault.amps()));
+  private static void add(Map<String, List<Fed>> feeds, Edge.OfWire wire, Fed fed) {
+    feeds.computeIfAbsent(wire.wire().id(), none -> new ArrayList<>()).add(fed);
   }
 
-  private static ShortCircuit greater(ShortCircuit one, ShortCircuit other) {
-    return one.amps() >= other.amps() ? one : other;
+  /** The fuses that bound what a wire can see, when nothing but fuses does. */
+  private static List<Edge.OfElement> cut(Exposure exposure) {
+    boolean fuses = exposure.cut().stream().allMatch(Sides::isFuse);
+    return exposure.limitA().isPresent() && fuses ? exposure.cut() : List.of();
+  }
+
+  private List<Edge.OfElement> cut(InLoad in) {
+    double most = ALL * in.fault().amps();
+    long sharing = in.fault().fuses().stream().filter(through -> through.amps() < most).count();
+    return sharing < 2 ? List.of() : faults.endedBy(in.spot());
   }
 
   /** The greatest short at the end of a wire where more flows; empty when it has no fuse. */
@@ -104,8 +131,8 @@ final class Burning {
   }
 
   /** The greatest short in each load, by the fuses that carry it. */
-  private Map<String, Map<String, ShortCircuit>> ofLoads() {
-    Map<String, Map<String, ShortCircuit>> all = new HashMap<>();
+  private Map<String, Map<String, InLoad>> ofLoads() {
+    Map<String, Map<String, InLoad>> all = new HashMap<>();
     for (Faults.Spot spot : faults.inLoads()) {
       Edge.OfElement load = spot.load();
       ShortCircuit fault = faults.greatest(spot).orElse(null);
@@ -113,7 +140,7 @@ final class Burning {
         String fuses =
             String.join(" ", fault.fuses().stream().map(one -> one.fuse().text()).toList());
         all.computeIfAbsent(load.text(), none -> new LinkedHashMap<>())
-            .merge(fuses, fault, Burning::greater);
+            .merge(fuses, new InLoad(spot, fault), InLoad::orGreater);
       }
     }
     return all;
@@ -143,7 +170,7 @@ final class Burning {
     boolean unknown = false;
     boolean raced = false;
     for (Fed fed : faulted) {
-      Optional<BurnRace> race = race(fed.fault());
+      Optional<BurnRace> race = race(fed);
       unknown |= race.isEmpty();
       if (race.isPresent() && fed.amps() >= race.get().surelyEndsA()) {
         raced = true;
@@ -181,16 +208,33 @@ final class Burning {
   }
 
   /** The race against the fuses of a fault; empty when none of them has known times. */
-  private Optional<BurnRace> race(ShortCircuit fault) {
+  private Optional<BurnRace> race(Fed fed) {
     List<BurnRace.Runner> runners = new ArrayList<>();
-    for (ShortCircuit.Through through : fault.fuses()) {
+    Map<Edge.OfElement, BurnRace.Runner> known = new HashMap<>();
+    for (ShortCircuit.Through through : fed.fault().fuses()) {
       FuseBand band = faults.bands().of(through.fuse()).orElse(null);
       if (band != null && !band.greatest().isEmpty() && through.amps() > SOME_A) {
-        double share = Math.min(1, through.amps() / fault.amps());
-        runners.add(new BurnRace.Runner(through.fuse(), band.greatest(), share));
+        double share = Math.min(1, through.amps() / fed.amps());
+        BurnRace.Runner runner = new BurnRace.Runner(through.fuse(), band.greatest(), share);
+        runners.add(runner);
+        known.put(through.fuse(), runner);
       }
     }
-    return runners.isEmpty() ? Optional.empty() : Optional.of(new BurnRace(runners));
+    if (runners.isEmpty()) {
+      return Optional.empty();
+    }
+    boolean whole = !fed.cut().isEmpty() && known.keySet().containsAll(fed.cut());
+    return Optional.of(
+        whole ? new BurnRace(runners, List.of(among(fed, known))) : new BurnRace(runners));
+  }
+
+  /** The fuses of a cut, each with its share of what they carry together. */
+  private static List<BurnRace.Runner> among(Fed fed, Map<Edge.OfElement, BurnRace.Runner> known) {
+    List<BurnRace.Runner> cut = fed.cut().stream().map(known::get).toList();
+    double all = cut.stream().mapToDouble(BurnRace.Runner::share).sum();
+    return cut.stream()
+        .map(one -> new BurnRace.Runner(one.fuse(), one.greatest(), one.share() / all))
+        .toList();
   }
 
   private Finding.Draft finding(

@@ -112,4 +112,45 @@ class WireBurnsBeforeFuseTest {
     Judged empty = Judged.of(new WireBurnsBeforeFuse(), "{\"format\": 1}");
     assertThat(empty.coverage().judged()).isZero();
   }
+
+  /** Two fuses feed one splice; a greater one and another source's lie before them. */
+  private static String ring(double rating) {
+    return """
+    {"format": 1, "sketch": true,
+     "devices": {
+       "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12,
+                                     "ohms": 0.02}}},
+       "GEN": {"elements": {"g": {"kind": "source", "plus": "+", "minus": "-", "volts": 14,
+                                  "ohms": 0.1, "generator": true}}},
+       "FB": {"elements": {
+         "main": {"kind": "fuse", "a": "in", "b": "bar", "ratingA": 40, "style": "bolt-m5"},
+         "gen": {"kind": "fuse", "a": "g", "b": "in", "ratingA": 50, "style": "bolt-m5"},
+         "f1": {"kind": "fuse", "a": "bar", "b": "1", "ratingA": %1$s, "style": "blade-mini"},
+         "f2": {"kind": "fuse", "a": "bar", "b": "2", "ratingA": %1$s, "style": "blade-mini"}}},
+       "DASH": {"elements": {"l": {"kind": "load", "a": "1", "b": "2", "amps": 2}}},
+       "CLOCK": {"elements": {"l": {"kind": "load", "a": "1", "b": "2", "amps": 1}}}},
+     "splices": {"S": {}, "E": {}},
+     "wires": {"W1": {"from": "BAT:+", "to": "FB:in", "areaMm2": 25, "cutMm": 100},
+               "W2": {"from": "GEN:+", "to": "FB:g", "areaMm2": 25, "cutMm": 1000},
+               "W3": {"from": "FB:1", "to": "S", "areaMm2": 1.5, "cutMm": 1500},
+               "W4": {"from": "FB:2", "to": "S", "areaMm2": 1.5, "cutMm": 1700},
+               "W5": {"from": "S", "to": "DASH:1", "areaMm2": 1.5, "cutMm": 300},
+               "W6": {"from": "S", "to": "CLOCK:1", "areaMm2": 1.5, "cutMm": 300},
+               "W7": {"from": "DASH:2", "to": "E", "areaMm2": 1.5, "cutMm": 300},
+               "W8": {"from": "CLOCK:2", "to": "E", "areaMm2": 1.5, "cutMm": 300},
+               "W9": {"from": "E", "to": "BAT:-", "areaMm2": 1.5, "cutMm": 1800},
+               "W10": {"from": "GEN:-", "to": "BAT:-", "areaMm2": 25, "cutMm": 1000}}}
+    """
+        .formatted(rating);
+  }
+
+  /** The main fuse is not what ends a short behind a ring of small ones. */
+  @Test
+  void twoFusesOfARingEndAShortTogether() {
+    Judged small = Judged.of(new WireBurnsBeforeFuse(), ring(5));
+    assertThat(small.messages()).isEmpty();
+    assertThat(small.coverage().judged()).isEqualTo(8);
+    assertThat(Judged.of(new WireBurnsBeforeFuse(), ring(30)).subjects())
+        .contains("wires/W3", "wires/W4", "wires/W5", "wires/W7", "wires/W9");
+  }
 }
