@@ -2,7 +2,6 @@ package org.tugtest.solve;
 
 import java.util.Arrays;
 import java.util.OptionalDouble;
-import org.ejml.data.DMatrixSparseCSC;
 
 /**
  * The entries of the inverse of a conductance matrix that lie where its factor has entries: the
@@ -15,13 +14,14 @@ public final class DrivingPoints {
   private final int[] rows;
   private final double[] inverse;
 
-  DrivingPoints(int[] positionOf, int size, DMatrixSparseCSC lower) {
+  /** Of a factor as {@link Factor} holds it. */
+  DrivingPoints(int[] positionOf, int[] columns, int[] rows, double[] values) {
     this.positionOf = positionOf;
-    this.columns = lower.col_idx;
-    this.rows = lower.nz_rows;
-    this.inverse = new double[size == 0 ? 0 : columns[size]];
-    for (int column = size - 1; column >= 0; column--) {
-      fill(column, lower.nz_values);
+    this.columns = columns;
+    this.rows = rows;
+    this.inverse = new double[values.length];
+    for (int column = columns.length - 2; column >= 0; column--) {
+      fill(column, values);
     }
   }
 
@@ -56,13 +56,13 @@ public final class DrivingPoints {
       for (int k = start + 1; k < end; k++) {
         sum += lower[k] * at(rows[i], rows[k]);
       }
-      inverse[i] = -sum / pivot;
+      inverse[i] = -sum;
     }
     double sum = 0;
     for (int k = start + 1; k < end; k++) {
       sum += lower[k] * inverse[k];
     }
-    inverse[start] = (1 / pivot - sum) / pivot;
+    inverse[start] = 1 / pivot - sum;
   }
 
   private double at(int one, int other) {

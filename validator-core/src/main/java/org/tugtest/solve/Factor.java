@@ -1,10 +1,7 @@
 package org.tugtest.solve;
 
-import org.ejml.data.DMatrixSparseCSC;
-import org.ejml.sparse.csc.misc.TriangularSolver_DSCC;
-
 /**
- * The Cholesky factor of the conductance matrix of a grounded network: volts for any currents, and
+ * The factor L·D·Lᵀ of the conductance matrix of a grounded network: volts for any currents, and
  * the resistance seen at any node, without factoring again. Immutable; may be used by several
  * threads.
  */
@@ -12,12 +9,25 @@ public final class Factor {
   private static final int NONE = -1;
   private final int[] positionOf;
   private final int[] nodeAt;
-  private final DMatrixSparseCSC lower;
+  private final int[] columns;
+  private final int[] rows;
+  private final double[] values;
 
-  Factor(int[] positionOf, int[] nodeAt, DMatrixSparseCSC lower) {
+  /**
+   * A factor.
+   *
+   * @param positionOf the column of each node; negative for one that is grounded
+   * @param nodeAt the node of each column
+   * @param columns where each begins
+   * @param rows of its entries, ascending, that of the diagonal first
+   * @param values of D on the diagonal and of L below
+   */
+  Factor(int[] positionOf, int[] nodeAt, int[] columns, int[] rows, double[] values) {
     this.positionOf = positionOf;
     this.nodeAt = nodeAt;
-    this.lower = lower;
+    this.columns = columns;
+    this.rows = rows;
+    this.values = values;
   }
 
   /** How many nodes the network has, grounded ones included. */
@@ -27,7 +37,7 @@ public final class Factor {
 
   /** How many entries the factor has; a measure of the fill. */
   public int entries() {
-    return nodeAt.length == 0 ? 0 : lower.nz_length;
+    return values.length;
   }
 
   /**
@@ -40,9 +50,20 @@ public final class Factor {
     for (int i = 0; i < x.length; i++) {
       x[i] = amps[nodeAt[i]];
     }
-    if (x.length > 0) {
-      TriangularSolver_DSCC.solveL(lower, x);
-      TriangularSolver_DSCC.solveTranL(lower, x);
+    for (int column = 0; column < x.length; column++) {
+      double there = x[column];
+      if (there != 0) {
+        for (int i = columns[column] + 1; i < columns[column + 1]; i++) {
+          x[rows[i]] -= values[i] * there;
+        }
+      }
+    }
+    for (int column = x.length - 1; column >= 0; column--) {
+      double there = x[column] / values[columns[column]];
+      for (int i = columns[column] + 1; i < columns[column + 1]; i++) {
+        there -= values[i] * x[rows[i]];
+      }
+      x[column] = there;
     }
     double[] volts = new double[positionOf.length];
     for (int i = 0; i < x.length; i++) {
@@ -73,7 +94,7 @@ public final class Factor {
 
   /** The resistances at all nodes and across all edges at once; near linear on a near-tree. */
   public DrivingPoints drivingPoints() {
-    return new DrivingPoints(positionOf, nodeAt.length, lower);
+    return new DrivingPoints(positionOf, columns, rows, values);
   }
 
   static boolean isGround(int position) {

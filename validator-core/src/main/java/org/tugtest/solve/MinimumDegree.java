@@ -8,6 +8,7 @@ import java.util.Arrays;
  * all. Equal input gives an equal order.
  */
 final class MinimumDegree {
+  private static final int[] NOTHING = new int[0];
   private final int[][] neighbours;
   private final int[] length;
   private final int[] degree;
@@ -44,19 +45,33 @@ final class MinimumDegree {
     }
   }
 
-  /** Node numbers in the order of their elimination; {@code a[i]} and {@code b[i]} are joined. */
-  static int[] order(int nodes, int[] a, int[] b) {
+  /** An order. */
+  static final class Order {
+    /** Node numbers, the first to be eliminated first. */
+    final int[] nodes;
+
+    /** For each step the nodes that its node is then joined to, in no order. */
+    final int[][] left;
+
+    private Order(int[] nodes, int[][] left) {
+      this.nodes = nodes;
+      this.left = left;
+    }
+  }
+
+  /** An order of nodes of which {@code a[i]} and {@code b[i]} are joined. */
+  static Order order(int nodes, int[] a, int[] b) {
     return new MinimumDegree(nodes, a, b).order();
   }
 
-  private int[] order() {
+  private Order order() {
     int[] order = new int[gone.length];
+    int[][] left = new int[gone.length][];
     for (int i = 0; i < order.length; i++) {
-      int node = next();
-      order[i] = node;
-      eliminate(node);
+      order[i] = next();
+      left[i] = eliminate(order[i]);
     }
-    return order;
+    return new Order(order, left);
   }
 
   private void dropRepeats(int node, int[] seenBy) {
@@ -96,7 +111,8 @@ final class MinimumDegree {
     }
   }
 
-  private void eliminate(int node) {
+  /** Joins what a node is joined to, and says what that is. */
+  private int[] eliminate(int node) {
     gone[node] = true;
     int[] left = live(node);
     for (int other : left) {
@@ -110,8 +126,9 @@ final class MinimumDegree {
     for (int other : left) {
       enter(other);
     }
-    neighbours[node] = new int[0];
+    neighbours[node] = NOTHING;
     length[node] = 0;
+    return left;
   }
 
   /** The neighbours of a node that are not eliminated; what is gone is forgotten. */

@@ -2,65 +2,69 @@ package org.tugtest.solve;
 
 import java.util.Arrays;
 import java.util.Optional;
-import org.ejml.data.DMatrixSparseCSC;
-import org.ejml.sparse.csc.decomposition.chol.CholeskyUpLooking_DSCC;
-import org.jspecify.annotations.Nullable;
 
 /**
- * Which nodes of a grounded network are joined, and the order in which they are eliminated: made
- * once, then used with any conductances.
+ * Which nodes of a grounded network are joined, the order in which they are eliminated, and where
+ * the factor of its matrix has entries: made once, then used with any conductances.
  */
 public final class Structure {
   private static final int NONE = -1;
   private final int[] positionOf;
   private final int[] nodeAt;
+
+  /** Where each column of the factor begins; its first entry is that of the diagonal. */
   private final int[] columns;
+
   private final int[] rows;
-  private final int[] diagonalOf;
   private final int[] first;
   private final int[] second;
   private final int[] between;
-  private @Nullable CholeskyUpLooking_DSCC analysed;
 
   private Structure(int nodes, int[] a, int[] b, boolean[] grounded) {
     positionOf = new int[nodes];
-    nodeAt = eliminationOrder(nodes, a, b, grounded, positionOf);
+    MinimumDegree.Order order = order(nodes, a, b, grounded, positionOf);
+    nodeAt = order.nodes;
+    int size = nodeAt.length;
+    int count = size;
+    for (int[] left : order.left) {
+      count += left.length;
+    }
+    columns = new int[size + 1];
+    rows = new int[count];
+    fill(order.left);
     int edges = a.length;
     first = new int[edges];
     second = new int[edges];
     between = new int[edges];
-    long[] cells = new long[edges];
-    int count = 0;
     for (int i = 0; i < edges; i++) {
-      first[i] = positionOf[a[i]];
-      second[i] = positionOf[b[i]];
-      if (first[i] != NONE && second[i] != NONE && first[i] != second[i]) {
-        cells[count++] = cell(first[i], second[i]);
-      }
-    }
-    cells = Arrays.stream(cells, 0, count).sorted().distinct().toArray();
-    int size = nodeAt.length;
-    columns = new int[size + 1];
-    rows = new int[cells.length + size];
-    diagonalOf = new int[size];
-    int at = 0;
-    int slot = 0;
-    int[] slotOf = new int[cells.length];
-    for (int column = 0; column < size; column++) {
-      while (at < cells.length && (int) (cells[at] >>> Integer.SIZE) == column) {
-        rows[slot] = (int) cells[at];
-        slotOf[at++] = slot++;
-      }
-      diagonalOf[column] = slot;
-      rows[slot++] = column;
-      columns[column + 1] = slot;
-    }
-    for (int i = 0; i < edges; i++) {
+      int one = a[i] == b[i] ? NONE : positionOf[a[i]];
+      int other = a[i] == b[i] ? NONE : positionOf[b[i]];
+      first[i] = one == NONE ? NONE : columns[one];
+      second[i] = other == NONE ? NONE : columns[other];
       between[i] =
-          first[i] == NONE || second[i] == NONE || first[i] == second[i]
-              ? NONE
-              : slotOf[Arrays.binarySearch(cells, cell(first[i], second[i]))];
+          one == NONE || other == NONE ? NONE : slot(Math.max(one, other), Math.min(one, other));
     }
+  }
+
+  /**
+   * Writes the columns.
+   *
+   * @param left the positions that each is joined to
+   */
+  private void fill(int[][] left) {
+    int slot = 0;
+    for (int column = 0; column < left.length; column++) {
+      columns[column] = slot;
+      rows[slot++] = column;
+      Arrays.sort(left[column]);
+      System.arraycopy(left[column], 0, rows, slot, left[column].length);
+      slot += left[column].length;
+    }
+    columns[left.length] = slot;
+  }
+
+  private int slot(int row, int column) {
+    return Arrays.binarySearch(rows, columns[column], columns[column + 1], row);
   }
 
   /**
@@ -82,59 +86,52 @@ public final class Structure {
    * @return empty when the matrix is not positive definite, as far as can be computed
    */
   public Optional<Factor> factor(double[] siemens) {
-    int size = nodeAt.length;
-    DMatrixSparseCSC matrix = new DMatrixSparseCSC(size, size, rows.length);
-    System.arraycopy(columns, 0, matrix.col_idx, 0, columns.length);
-    System.arraycopy(rows, 0, matrix.nz_rows, 0, rows.length);
-    matrix.nz_length = rows.length;
-    matrix.indicesSorted = true;
+    double[] values = new double[rows.length];
     for (int i = 0; i < siemens.length; i++) {
-      if (first[i] == second[i]) {
-        continue;
-      }
       if (first[i] != NONE) {
-        matrix.nz_values[diagonalOf[first[i]]] += siemens[i];
+        values[first[i]] += siemens[i];
       }
       if (second[i] != NONE) {
-        matrix.nz_values[diagonalOf[second[i]]] += siemens[i];
+        values[second[i]] += siemens[i];
       }
       if (between[i] != NONE) {
-        matrix.nz_values[between[i]] -= siemens[i];
+        values[between[i]] -= siemens[i];
       }
     }
-    if (size == 0) {
-      return Optional.of(new Factor(positionOf, nodeAt, matrix));
-    }
-    return lower(matrix).map(lower -> new Factor(positionOf, nodeAt, lower));
+    return eliminated(values)
+        ? Optional.of(new Factor(positionOf, nodeAt, columns, rows, values))
+        : Optional.empty();
   }
 
-  /** The factor of a matrix; where its entries lie is found once for all matrices. */
-  private synchronized Optional<DMatrixSparseCSC> lower(DMatrixSparseCSC matrix) {
-    CholeskyUpLooking_DSCC cholesky = analysed;
-    if (cholesky == null) {
-      cholesky = new CholeskyUpLooking_DSCC();
+  /**
+   * Makes of the lower half of a matrix its factor L·D·Lᵀ in place, column by column: D on the
+   * diagonal, and of L what is under it. False when an entry of D is not above 0.
+   */
+  private boolean eliminated(double[] values) {
+    for (int column = 0; column < nodeAt.length; column++) {
+      int end = columns[column + 1];
+      double pivot = values[columns[column]];
+      if (!(pivot > 0)) {
+        return false;
+      }
+      for (int at = columns[column] + 1; at < end; at++) {
+        double share = values[at] / pivot;
+        int target = columns[rows[at]];
+        values[target] -= share * values[at];
+        for (int below = at + 1; below < end; below++) {
+          do {
+            target++;
+          } while (rows[target] != rows[below]);
+          values[target] -= share * values[below];
+        }
+        values[at] = share;
+      }
     }
-    analysed = null;
-    if (!cholesky.decompose(matrix)) {
-      return Optional.empty();
-    }
-    cholesky.setStructureLocked(true);
-    analysed = cholesky;
-    DMatrixSparseCSC found = cholesky.getL();
-    DMatrixSparseCSC lower = new DMatrixSparseCSC(found.numRows, found.numCols, 0);
-    lower.nz_values = Arrays.copyOf(found.nz_values, found.nz_length);
-    lower.nz_rows = found.nz_rows;
-    lower.col_idx = found.col_idx;
-    lower.nz_length = found.nz_length;
-    lower.indicesSorted = found.indicesSorted;
-    return Optional.of(lower);
+    return true;
   }
 
-  private static long cell(int one, int other) {
-    return ((long) Math.max(one, other) << Integer.SIZE) | Math.min(one, other);
-  }
-
-  private static int[] eliminationOrder(
+  /** The order of the nodes that are not grounded, what is left of each by its position. */
+  private static MinimumDegree.Order order(
       int nodes, int[] a, int[] b, boolean[] grounded, int[] positionOf) {
     int[] freeOf = new int[nodes];
     int[] nodeOf = new int[nodes];
@@ -154,11 +151,19 @@ public final class Structure {
         to[joined++] = freeOf[b[i]];
       }
     }
-    int[] order = MinimumDegree.order(free, Arrays.copyOf(from, joined), Arrays.copyOf(to, joined));
+    MinimumDegree.Order order =
+        MinimumDegree.order(free, Arrays.copyOf(from, joined), Arrays.copyOf(to, joined));
     Arrays.fill(positionOf, NONE);
     for (int i = 0; i < free; i++) {
-      order[i] = nodeOf[order[i]];
-      positionOf[order[i]] = i;
+      positionOf[nodeOf[order.nodes[i]]] = i;
+    }
+    for (int[] left : order.left) {
+      for (int i = 0; i < left.length; i++) {
+        left[i] = positionOf[nodeOf[left[i]]];
+      }
+    }
+    for (int i = 0; i < free; i++) {
+      order.nodes[i] = nodeOf[order.nodes[i]];
     }
     return order;
   }

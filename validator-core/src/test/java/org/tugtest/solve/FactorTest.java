@@ -5,6 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.Random;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.data.DMatrixSparseCSC;
+import org.ejml.data.DMatrixSparseTriplet;
+import org.ejml.interfaces.linsol.LinearSolverSparse;
+import org.ejml.ops.DConvertMatrixStruct;
+import org.ejml.sparse.FillReducing;
+import org.ejml.sparse.csc.factory.LinearSolverFactory_DSCC;
 import org.junit.jupiter.api.Test;
 
 class FactorTest {
@@ -22,6 +29,33 @@ class FactorTest {
         assertThat(volts[i]).isCloseTo(dense[i - 1], within(1e-8 * greatest));
       }
       assertThat(volts[0]).isZero();
+    }
+  }
+
+  /** The sparse Cholesky factor of EJML 0.46.1, on a matrix with much fill. */
+  @Test
+  void voltsAreThoseOfAnotherSparseFactor() {
+    int nodes = 800;
+    RandomGraph graph = RandomGraph.nearTree(new Random(17), nodes, 600);
+    double[] amps = new Random(18).doubles(nodes, -1, 1).toArray();
+    DMatrixSparseTriplet cells = new DMatrixSparseTriplet(nodes - 1, nodes - 1, 4 * nodes);
+    double[][] matrix = graph.matrix();
+    for (int row = 0; row < matrix.length; row++) {
+      for (int column = 0; column < matrix.length; column++) {
+        if (matrix[row][column] != 0) {
+          cells.addItem(row, column, matrix[row][column]);
+        }
+      }
+    }
+    LinearSolverSparse<DMatrixSparseCSC, DMatrixRMaj> other =
+        LinearSolverFactory_DSCC.cholesky(FillReducing.NONE);
+    assertThat(other.setA(DConvertMatrixStruct.convert(cells, (DMatrixSparseCSC) null))).isTrue();
+    DMatrixRMaj volts = new DMatrixRMaj(nodes - 1, 1);
+    other.solve(DMatrixRMaj.wrap(nodes - 1, 1, Arrays.copyOfRange(amps, 1, nodes)), volts);
+    double[] ours = graph.factor().solve(amps);
+    double greatest = Arrays.stream(ours).map(Math::abs).max().orElseThrow();
+    for (int i = 1; i < nodes; i++) {
+      assertThat(ours[i]).isCloseTo(volts.get(i - 1), within(1e-8 * greatest));
     }
   }
 
