@@ -30,24 +30,49 @@ public final class Beside {
     this.unknown = Set.copyOf(unknown);
   }
 
-  /** A section with the currents of a state, the first of those with the same ones. */
-  static final class Loaded {
+  /** A section and what flows in it. */
+  static final class Currents {
     private final Section section;
     private final double[] amps;
+
+    Currents(Section section, double[] amps) {
+      this.section = section;
+      this.amps = amps;
+    }
+
+    Section section() {
+      return section;
+    }
+
+    /** The bundle with another current in these places. */
+    ShrunkBundle with(List<Integer> places, double other, Envelope around, FreeAirAmps freeAir) {
+      double[] changed = amps.clone();
+      places.forEach(place -> changed[place] = other);
+      return section.with(changed, around, freeAir);
+    }
+  }
+
+  /** A section with the currents of a state, the first of those with the same ones. */
+  static final class Loaded {
+    private final Currents currents;
     private final String state;
     private final ShrunkBundle bundle;
     private final ShrunkBundle bare;
 
     Loaded(Section section, double[] amps, String state, FreeAirAmps freeAir) {
-      this.section = section;
-      this.amps = amps;
+      this.currents = new Currents(section, amps);
       this.state = state;
       this.bundle = section.with(amps, section.envelope(), freeAir);
       this.bare = section.enclosed() ? section.with(amps, Envelope.BARE, freeAir) : bundle;
     }
 
     Section section() {
-      return section;
+      return currents.section;
+    }
+
+    /** The same without the bundles that are made of it, to be kept. */
+    Currents currents() {
+      return currents;
     }
 
     String state() {
@@ -65,20 +90,23 @@ public final class Beside {
 
     /** The same with another current in these places. */
     ShrunkBundle with(List<Integer> places, double other, Envelope around, FreeAirAmps freeAir) {
-      double[] changed = amps.clone();
-      places.forEach(place -> changed[place] = other);
-      return section.with(changed, around, freeAir);
+      return currents.with(places, other, around, freeAir);
     }
 
     /** The same with another form of a wire. */
     Loaded with(String wire, WireForm form, FreeAirAmps freeAir) {
-      return new Loaded(section.with(wire, form), amps, state, freeAir);
+      return new Loaded(section().with(wire, form), currents.amps, state, freeAir);
     }
   }
 
-  /** A section with its different currents; none where no state lasts. */
+  /**
+   * A section with its different currents; none where no state lasts. That of one wire alone is
+   * asked for by that wire only, and not kept.
+   */
   List<Loaded> loaded(int section) {
-    return known.computeIfAbsent(section, this::load);
+    return sections.all().get(section).conductors().size() == 1
+        ? load(section)
+        : known.computeIfAbsent(section, this::load);
   }
 
   private List<Loaded> load(int section) {

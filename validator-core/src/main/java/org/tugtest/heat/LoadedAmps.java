@@ -149,16 +149,15 @@ final class LoadedAmps {
     double factor = free > 0 ? Math.min(1, thermal / free) : 0;
     return new Standing(
         ampacity,
-        temperature(loaded, places, limit),
+        temperature(loaded.currents(), List.copyOf(places), limit, beside.freeAir()),
         ChartAmps.alone(form.insulated(), section.ambientC().value()).atFactor(factor));
   }
 
   /** What it comes to there; over the bundle's lowest class just where it is not allowed. */
-  private DoubleFunction<OptionalDouble> temperature(
-      Beside.Loaded loaded, List<Integer> places, double limit) {
+  private static DoubleFunction<OptionalDouble> temperature(
+      Beside.Currents currents, List<Integer> places, double limit, FreeAirAmps freeAir) {
     return amps -> {
-      ShrunkBundle bundle =
-          loaded.with(places, amps, loaded.section().envelope(), beside.freeAir());
+      ShrunkBundle bundle = currents.with(places, amps, currents.section().envelope(), freeAir);
       BundleHeat heat = bundle.heat();
       if (!heat.steady()) {
         return OptionalDouble.empty();

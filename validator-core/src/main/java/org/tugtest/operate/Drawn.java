@@ -49,21 +49,28 @@ final class Drawn {
   private final Intent intent;
   private final LowSupplies supplies;
   private final Draws draws;
+  private final Unchanging unchanging;
   private final Map<String, Integer> coils = new HashMap<>();
   private final List<Branch> branches = new ArrayList<>();
   private final List<Resistance> figures = new ArrayList<>();
 
-  /** Draws the circuit. */
+  /**
+   * Draws the circuit.
+   *
+   * @param unchanging of the same network and resistances
+   */
   Drawn(
       Harness harness,
       Network network,
       WorkingResistances resistances,
+      Unchanging unchanging,
       ConductorTemperature temperature,
       Intent intent,
       Draws draws) {
     this.harness = harness;
     this.network = network;
     this.resistances = resistances;
+    this.unchanging = unchanging;
     this.temperature = temperature;
     this.intent = intent;
     this.supplies = LowSupplies.of(network, harness.defaults().nominalV());
@@ -77,7 +84,13 @@ final class Drawn {
       }
     }
     for (int i = 0; i < edges.size(); i++) {
-      add(edges.get(i), network.indexOfA(i), network.indexOfB(i));
+      Branch same = unchanging.branch(i);
+      if (same == null) {
+        add(edges.get(i), network.indexOfA(i), network.indexOfB(i));
+      } else {
+        branches.add(same);
+        figures.add(unchanging.figure(i));
+      }
     }
   }
 
@@ -86,6 +99,7 @@ final class Drawn {
     harness = same.harness;
     network = same.network;
     resistances = same.resistances;
+    unchanging = same.unchanging;
     intent = same.intent;
     supplies = same.supplies;
     coils.putAll(same.coils);

@@ -12,6 +12,7 @@ import org.tugtest.model.Harness;
 import org.tugtest.model.Wire;
 import org.tugtest.network.Edge;
 import org.tugtest.network.Network;
+import org.tugtest.network.Resistance;
 import org.tugtest.network.WorkingResistances;
 import org.tugtest.solve.Circuit;
 import org.tugtest.solve.Grids;
@@ -34,41 +35,67 @@ final class HeatLoop {
   private final Harness harness;
   private final Network network;
   private final WorkingResistances resistances;
+  private final Unchanging unchanging;
   private final ConductorTemperature air;
   private final LoomHeat heat;
   private final Grids grids;
   private final Map<String, Integer> edgeOf = new HashMap<>();
+  private final List<Wire> wires;
+  private final Map<String, Integer> placeOf = new HashMap<>();
 
   /**
    * What came of it.
    *
-   * @param drawn the circuit that was solved last
+   * @param figures what the branches of the circuit that was solved last rest on
    * @param temperature of the wires in it
+   * @param rest what else is asked of it
+   */
+  record Outcome(
+      List<Resistance> figures, ConductorTemperature temperature, Solution solution, Rest rest) {}
+
+  /**
+   * How it came to rest.
+   *
    * @param mean the solution with the mean of loads that draw only a share of the time; null where
    *     all draw all the time
    * @param warmth what its currents lead to; null where the circuit has no steady answer
    * @param settled whether nothing moves any more; true also where there is no answer in the cold
    * @param unknown edges whose current depends on loads of which nothing says what they draw
    */
-  record Outcome(
-      Drawn drawn,
-      ConductorTemperature temperature,
-      Solution solution,
-      @Nullable Solution mean,
-      @Nullable LoomWarmth warmth,
-      boolean settled,
-      BitSet unknown) {}
+  record Rest(
+      @Nullable Solution mean, @Nullable LoomWarmth warmth, boolean settled, BitSet unknown) {}
+
+  /** Wires as warm as this, in their order; others as warm as the air. */
+  private static final class Warm implements ConductorTemperature {
+    private final Map<String, Integer> placeOf;
+    private final double[] celsius;
+    private final ConductorTemperature air;
+
+    Warm(Map<String, Integer> placeOf, double[] celsius, ConductorTemperature air) {
+      this.placeOf = placeOf;
+      this.celsius = celsius;
+      this.air = air;
+    }
+
+    @Override
+    public double celsius(Wire wire) {
+      Integer place = placeOf.get(wire.id());
+      return place == null ? air.celsius(wire) : celsius[place];
+    }
+  }
 
   HeatLoop(
       Harness harness,
       Network network,
       WorkingResistances resistances,
+      Unchanging unchanging,
       ConductorTemperature air,
       LoomHeat heat,
       Grids grids) {
     this.harness = harness;
     this.network = network;
     this.resistances = resistances;
+    this.unchanging = unchanging;
     this.air = air;
     this.heat = heat;
     this.grids = grids;
@@ -77,6 +104,8 @@ final class HeatLoop {
         edgeOf.put(wire.wire().id(), i);
       }
     }
+    this.wires = List.copyOf(harness.wires().values());
+    wires.forEach(wire -> placeOf.put(wire.id(), placeOf.size()));
   }
 
   /**
@@ -85,9 +114,9 @@ final class HeatLoop {
    */
   Outcome settle(Intent intent, @Nullable List<Integer> pulled) {
     LoomWarmth warmth = heat.at(wire -> 0, null);
-    Map<String, Double> used = new HashMap<>();
-    for (Wire wire : harness.wires().values()) {
-      used.put(wire.id(), warmth.mean(wire.id()).orElse(air.celsius(wire)));
+    double[] used = new double[wires.size()];
+    for (int i = 0; i < used.length; i++) {
+      used[i] = warmth.mean(wires.get(i).id()).orElse(air.celsius(wires.get(i)));
     }
     Drawn drawn = null;
     Solution earlier = null;
@@ -95,12 +124,17 @@ final class HeatLoop {
     double last = Double.POSITIVE_INFINITY;
     Outcome cold = null;
     for (int round = 1; ; round++) {
-      Map<String, Double> now = used;
-      ConductorTemperature around = air; // so that the answer keeps nothing else of this
-      ConductorTemperature temperature = wire -> now.getOrDefault(wire.id(), around.celsius(wire));
+      ConductorTemperature temperature = new Warm(placeOf, used, air);
       drawn =
           drawn == null
-              ? new Drawn(harness, network, resistances, temperature, intent, Drawn.Draws.WHILE_ON)
+              ? new Drawn(
+                  harness,
+                  network,
+                  resistances,
+                  unchanging,
+                  temperature,
+                  intent,
+                  Drawn.Draws.WHILE_ON)
               : drawn.warmed(temperature);
       Solution solution =
           earlier == null
@@ -109,7 +143,8 @@ final class HeatLoop {
       earlier = solution;
       if (cold == null) {
         boolean certain = !steady(solution);
-        cold = new Outcome(drawn, temperature, solution, null, null, certain, new BitSet());
+        Rest rest = new Rest(null, null, certain, new BitSet());
+        cold = new Outcome(List.copyOf(drawn.figures()), temperature, solution, rest);
       }
       if (!steady(solution)) {
         return cold;
@@ -118,9 +153,8 @@ final class HeatLoop {
       warmth = heat.at(wire -> heatAmps(wire, solution, mean), warmth);
       double moved = moved(used, warmth);
       if (moved < SETTLED_K || round == MOST_ROUNDS) {
-        BitSet unknown = unknown(drawn, solution);
-        boolean settled = moved < SETTLED_K;
-        return new Outcome(drawn, temperature, solution, mean, warmth, settled, unknown);
+        Rest rest = new Rest(mean, warmth, moved < SETTLED_K, unknown(drawn, solution));
+        return new Outcome(List.copyOf(drawn.figures()), temperature, solution, rest);
       }
       step = moved > SHRINKS * last ? Math.max(LEAST_STEP, step / 2) : step;
       last = moved;
@@ -137,18 +171,21 @@ final class HeatLoop {
                     || trouble instanceof Trouble.ShortedSources);
   }
 
-  private double moved(Map<String, Double> used, LoomWarmth warmth) {
+  private double moved(double[] used, LoomWarmth warmth) {
     double most = 0;
-    for (Map.Entry<String, Double> each : used.entrySet()) {
-      double to = warmth.mean(each.getKey()).orElse(each.getValue());
-      most = Math.max(most, Math.abs(to - each.getValue()));
+    for (int i = 0; i < used.length; i++) {
+      double to = warmth.mean(wires.get(i).id()).orElse(used[i]);
+      most = Math.max(most, Math.abs(to - used[i]));
     }
     return most;
   }
 
-  private Map<String, Double> towards(Map<String, Double> used, LoomWarmth warmth, double step) {
-    Map<String, Double> next = new HashMap<>();
-    used.forEach((id, from) -> next.put(id, from + step * (warmth.mean(id).orElse(from) - from)));
+  private double[] towards(double[] used, LoomWarmth warmth, double step) {
+    double[] next = new double[used.length];
+    for (int i = 0; i < used.length; i++) {
+      double from = used[i];
+      next[i] = from + step * (warmth.mean(wires.get(i).id()).orElse(from) - from);
+    }
     return next;
   }
 

@@ -54,8 +54,11 @@ public final class Operating {
       ConductorTemperature air,
       @Nullable LoomHeat heat) {
     Grids grids = new Grids();
+    Unchanging unchanging = new Unchanging(network, resistances);
     HeatLoop loop =
-        heat == null ? null : new HeatLoop(harness, network, resistances, air, heat, grids);
+        heat == null
+            ? null
+            : new HeatLoop(harness, network, resistances, unchanging, air, heat, grids);
     List<@Nullable State> order = new ArrayList<>(inOrder(harness.states()));
     if (order.isEmpty()) {
       order.add(null);
@@ -70,7 +73,15 @@ public final class Operating {
                           () -> {
                             OperatingPoint point =
                                 point(
-                                    harness, network, resistances, air, loop, state, solved, grids);
+                                    harness,
+                                    network,
+                                    resistances,
+                                    unchanging,
+                                    air,
+                                    loop,
+                                    state,
+                                    solved,
+                                    grids);
                             solved.put(point.state(), point);
                           })
               .toList());
@@ -87,6 +98,7 @@ public final class Operating {
       Harness harness,
       Network network,
       WorkingResistances resistances,
+      Unchanging unchanging,
       ConductorTemperature air,
       @Nullable HeatLoop loop,
       @Nullable State state,
@@ -96,12 +108,12 @@ public final class Operating {
     OperatingPoint entered = from == null ? null : before.get(from);
     List<Integer> pulled = entered == null ? null : entered.solution().allPulled();
     if (loop == null || (state != null && state.brief())) {
-      return entered(harness, network, resistances, air, state, pulled, grids);
+      return entered(harness, network, resistances, unchanging, air, state, pulled, grids);
     }
     Intent intent = new Intent(harness, state);
     HeatLoop.Outcome end = loop.settle(intent, pulled);
     return new OperatingPoint(
-        state, network, intent, end.drawn().figures(), end.solution(), end.temperature(), end);
+        state, network, intent, end.figures(), end.solution(), end.temperature(), end.rest());
   }
 
   /** States that wait for none of each other: those entered from a state stand in a later wave. */
@@ -137,8 +149,22 @@ public final class Operating {
       @Nullable State state,
       @Nullable List<Integer> pulled,
       Grids grids) {
+    Unchanging unchanging = new Unchanging(network, resistances);
+    return entered(harness, network, resistances, unchanging, air, state, pulled, grids);
+  }
+
+  private static OperatingPoint entered(
+      Harness harness,
+      Network network,
+      WorkingResistances resistances,
+      Unchanging unchanging,
+      ConductorTemperature air,
+      @Nullable State state,
+      @Nullable List<Integer> pulled,
+      Grids grids) {
     Intent intent = new Intent(harness, state);
-    Drawn drawn = new Drawn(harness, network, resistances, air, intent, Drawn.Draws.WHILE_ON);
+    Drawn drawn =
+        new Drawn(harness, network, resistances, unchanging, air, intent, Drawn.Draws.WHILE_ON);
     Solution solution = Solver.solve(drawn.circuit(), pulled, grids);
     return new OperatingPoint(state, network, intent, drawn.figures(), solution, air, null);
   }

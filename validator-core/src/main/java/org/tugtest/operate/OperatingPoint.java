@@ -34,7 +34,7 @@ public final class OperatingPoint {
   private final ConductorTemperature temperature;
   private final List<Resistance> figures;
   private final Solution solution;
-  private final HeatLoop.@Nullable Outcome heat;
+  private final HeatLoop.@Nullable Rest heat;
 
   /** Told when first asked for; two threads that ask at once tell the same. */
   private volatile @Nullable Map<Integer, Rests> rests;
@@ -46,7 +46,7 @@ public final class OperatingPoint {
       List<Resistance> figures,
       Solution solution,
       ConductorTemperature temperature,
-      HeatLoop.@Nullable Outcome heat) {
+      HeatLoop.@Nullable Rest heat) {
     this.state = state;
     this.network = network;
     this.intent = intent;
@@ -114,7 +114,7 @@ public final class OperatingPoint {
    * before they do, and where its currents have no steady answer.
    */
   public Optional<LoomWarmth> warmth() {
-    return Optional.ofNullable(heat).map(HeatLoop.Outcome::warmth);
+    return Optional.ofNullable(heat).map(HeatLoop.Rest::warmth);
   }
 
   /** Whether currents and temperatures came to rest together; always so in a brief state. */

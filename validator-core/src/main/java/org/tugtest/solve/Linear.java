@@ -51,15 +51,16 @@ public final class Linear {
     }
   }
 
+  /** Where the branches lie is not written again, so that copies of a network share it. */
   private Linear(Linear same, int more) {
     int count = same.branches() + more;
     nodes = same.nodes;
-    a = Arrays.copyOf(same.a, count);
-    b = Arrays.copyOf(same.b, count);
+    a = more == 0 ? same.a : Arrays.copyOf(same.a, count);
+    b = more == 0 ? same.b : Arrays.copyOf(same.b, count);
     siemens = Arrays.copyOf(same.siemens, count);
     emf = Arrays.copyOf(same.emf, count);
     amps = Arrays.copyOf(same.amps, count);
-    kinds = Arrays.copyOf(same.kinds, count);
+    kinds = more == 0 ? same.kinds : Arrays.copyOf(same.kinds, count);
   }
 
   /** How many nodes there are. */
