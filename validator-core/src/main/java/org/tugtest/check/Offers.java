@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Subject;
@@ -17,12 +18,18 @@ import org.tugtest.network.Edge;
 import org.tugtest.rule.Cause;
 import org.tugtest.rule.PartChoice;
 import org.tugtest.rule.RuleInfo;
+import org.tugtest.rule.load.DropRemedy;
+import org.tugtest.rule.load.Feed;
+import org.tugtest.rule.load.VoltageDropExcessive;
 
 /**
  * Tries the larger wire that a finding offers: every rule judges the harness with it, and the
  * finding says what came of it. The next larger is tried where a rule objects.
  */
 final class Offers {
+  /** The rule that offers a larger part for the wire that loses most on the way of a load. */
+  private static final String DROP = "voltage-drop-excessive";
+
   /** What is put right by a larger part for the first subject. */
   private static final Set<Cause> TOO_THIN =
       EnumSet.of(Cause.WIRE_UNDER_LOAD, Cause.WIRE_UNDER_FUSE, Cause.WIRE_BURNS);
@@ -63,7 +70,9 @@ final class Offers {
     List<Finding> all = findings.stream().map(CheckedFinding::finding).toList();
     Set<String> offering =
         catalog.infos().stream()
-            .filter(rule -> rule.causes().stream().anyMatch(TOO_THIN::contains))
+            .filter(
+                rule ->
+                    rule.id().equals(DROP) || rule.causes().stream().anyMatch(TOO_THIN::contains))
             .map(RuleInfo::id)
             .collect(Collectors.toSet());
     boolean none = all.stream().noneMatch(finding -> offers(offering, finding));
@@ -90,21 +99,17 @@ final class Offers {
   }
 
   private Finding told(Finding finding) {
-    Wire wire = facts.harness().wires().get(finding.firstSubject().id());
-    Edge.OfWire edge = wire == null ? null : edges.get(wire.id());
-    if (wire == null || edge == null) {
+    DropRemedy.Offer offer =
+        finding.rule().equals(DROP) ? forDrop(finding) : forWire(finding.firstSubject().id());
+    if (offer == null) {
       return finding;
     }
     if (left == 0) {
       return finding.with(List.of(BOUND));
     }
-    List<WirePart> parts =
-        choice.larger(wire).stream()
-            .filter(part -> choice.stands(edge, part) && choice.misfit(wire, part).isEmpty())
-            .limit(MOST_EACH)
-            .toList();
+    Wire wire = offer.wire().wire();
     List<String> lines = new ArrayList<>();
-    for (WirePart part : parts) {
+    for (WirePart part : offer.parts().stream().limit(MOST_EACH).toList()) {
       if (left == 0) {
         break;
       }
@@ -125,6 +130,41 @@ final class Offers {
     return finding.with(lines);
   }
 
+  /** The larger parts that stand what flows through a wire and suit its ends. */
+  private DropRemedy.@Nullable Offer forWire(String id) {
+    Edge.OfWire edge = edges.get(id);
+    return edge == null
+        ? null
+        : new DropRemedy.Offer(
+            edge,
+            choice.larger(edge.wire()).stream()
+                .filter(part -> choice.stands(edge, part))
+                .filter(part -> choice.misfit(edge.wire(), part).isEmpty())
+                .toList());
+  }
+
+  /** The parts for the wire that loses most, with which a load loses no more than it may. */
+  private DropRemedy.@Nullable Offer forDrop(Finding finding) {
+    String state = finding.state();
+    Edge.OfElement load =
+        facts.network().edges().stream()
+            .filter(edge -> edge.subject().equals(finding.firstSubject()))
+            .filter(Edge.OfElement.class::isInstance)
+            .map(Edge.OfElement.class::cast)
+            .findFirst()
+            .orElse(null);
+    if (state == null || load == null) {
+      return null;
+    }
+    return facts
+        .operating()
+        .in(state)
+        .flatMap(in -> Feed.of(facts, in, load))
+        .flatMap(feed -> DropRemedy.offer(facts, feed, VoltageDropExcessive.limitV(facts, feed)))
+        .filter(offer -> !offer.parts().isEmpty())
+        .orElse(null);
+  }
+
   /** What a rule says against a part; empty when none does. */
   private Optional<String> objection(Finding finding, Wire wire, WirePart part) {
     Subject subject = Subject.wire(wire.id());
@@ -136,9 +176,15 @@ final class Offers {
         .filter(
             each ->
                 trial.isWorse(each)
+                    || isTheSame(each, finding)
                     || (each.subjects().contains(subject)
                         && (each.rule().equals(finding.rule()) || !trial.isUntouched(each))))
         .findFirst()
         .map(each -> each.rule() + ": " + each.message());
+  }
+
+  /** Whether a rule still says it of the same thing. */
+  private static boolean isTheSame(Finding then, Finding now) {
+    return then.rule().equals(now.rule()) && then.firstSubject().equals(now.firstSubject());
   }
 }

@@ -52,7 +52,7 @@ public final class GaugeUnderLoad implements Rule {
               stocked wire part that would do.
               A part it names stands what flows and what the fuses let through there, and suits the
               terminals, seals and splices at both ends. Where all rules run, on a harness of up to
-              2,000 wires, all of them judge the harness with that part, for a dozen trials at the
+              700 wires, all of them judge the harness with that part, for a dozen trials at the
               most, and the finding says what came of it.
               """)
           .basis(

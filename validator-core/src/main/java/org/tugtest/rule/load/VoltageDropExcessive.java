@@ -60,8 +60,9 @@ public final class VoltageDropExcessive implements Rule {
               The finding tells supply and return apart and names what loses most: shorten it, take
               the next gauge, or mend the joint.
               A part it names brings the whole way within its limit, stands what flows and what the
-              fuses let through there, and suits the terminals, seals and splices at both ends; of
-              what else rules say to it nothing is tried.
+              fuses let through there, and suits the terminals, seals and splices at both ends. Where
+              all rules run, on a harness of up to 700 wires, they judge the harness with it, and
+              the finding says what came of it.
               """)
           .basis(
               """
