@@ -31,7 +31,7 @@ public enum Cause {
   SUPPLY_SHORTED("a short across a source"),
 
   /** Things lie on the way of a short: what is said of each of them follows. */
-  ON_WAY_OF_SHORT("a short that it lies in"),
+  ON_WAY_OF_SHORT("a short that leads through the same wire"),
 
   /** A wire is too thin for what flows: what is said of this wire follows. */
   WIRE_UNDER_LOAD("a wire that is too thin for what flows"),

@@ -36,12 +36,12 @@ public final class CircuitDoublesBack implements Rule {
               Wires that follow each other through plugged contacts and splices of two ends, from a
               pin or branch to the next: their length along the layout against the shortest way
               between their ends, on the segments of their looms. It fires over 150 % and 500 mm
-              more; and whatever the share, where 500 mm of it are out and back within one loom. And
-              a branch to a load that runs back 500 mm or more along the way its feed or
-              return came. A pair of connectors through which only such circuits go exists for the
-              detour alone: one finding for the pair, with all of them. A warning where that is so,
-              unless a plug closes the loop in itself, or from 1500 mm on. Chains with a wire that
-              has no route are not judged.
+              more; and whatever the share, where 500 mm of it are out and back within one loom. It
+              fires too for a branch to a load that runs back 500 mm or more along the way its feed
+              or return came. A pair of connectors through which only such circuits go exists for
+              the detour alone: one finding for the pair, with all of them. A warning where that is
+              so, unless a plug closes the loop in itself, or from 1500 mm on. Chains with a wire
+              that has no route are not judged.
               """)
           .why(
               """

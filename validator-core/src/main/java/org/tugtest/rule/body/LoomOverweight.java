@@ -50,8 +50,8 @@ public final class LoomOverweight implements Rule {
               """)
           .remedy(
               """
-              The details name what weighs most. Thinner wire where the current allows it, shorter
-              ways, fewer plugs; or agree on a new budget.
+              Begin with what weighs most, which the details name: thinner wire where the current
+              allows it, a shorter way, a plug less. Or agree on a new budget.
               """)
           .basis("The team's own figure against the sum of lengths and masses as given.")
           .setting(

@@ -32,10 +32,9 @@ public final class MaterialTooCool implements Rule {
               "maxC" of a part under the air temperature of where it is: of a wire, the hottest of
               the segments it runs along and the nodes it passes; of a covering, the hottest of its
               segments; of a housing, splice or device, its node or segment. A wire that is only an
-              area stands 100 degrees. Things of one part that are too cool in one place are one
-              finding. A zone without "ambientC" has that of "defaults", and the finding says so;
-              what it would let pass near hot parts, or where heat protection is asked for, is not
-              judged.
+              area stands 100 °C. Things of one part that are too cool in one place are one finding.
+              A zone without "ambientC" has that of "defaults", and the finding says so; what it
+              would let pass near hot parts, or where heat protection is asked for, is not judged.
               Heat that the current itself makes is another rule's matter.
               """)
           .why(
@@ -49,7 +48,7 @@ public final class MaterialTooCool implements Rule {
               """)
           .basis(
               """
-              Follows from the temperatures given. 100 degrees for a bare area: the format's own
+              Follows from the temperatures given. 100 °C for a bare area: the format's own
               default, common practice.
               """)
           .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)

@@ -45,7 +45,7 @@ public final class SupportSpanLong implements Rule {
               """)
           .remedy(
               """
-              Add clips or P-clips, or hold the node. Ties only keep the wires together.
+              Add clips, or hold the node. Ties only keep the wires together.
               """)
           .basis(
               """

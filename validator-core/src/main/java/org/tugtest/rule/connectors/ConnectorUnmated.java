@@ -42,12 +42,12 @@ public final class ConnectorUnmated implements Rule {
           .subjects("connectors")
           .looksFor(
               """
-              A connector without "mates" that no other connector names as its mate, and that is
-              not "parked". A connector whose "mates" cannot be plugged: itself, a splice, a single
-              contact, a device without ports, or one with several ports when none is named. Two connectors that claim
-              the same mate: the claim that is refused is reported, with the one that stands.
-              In a loom with "stage": "found" it is one warning for the loom. In a sketch a
-              connector without "mates" is not judged.
+              A connector without "mates" that no other connector names as its mate, and that is not
+              "parked". A connector whose "mates" cannot be plugged: itself, a splice, a single
+              contact, a device without ports, or one with several ports when none is named. Two
+              connectors that claim the same mate: the claim that is refused is reported, with the
+              one that stands. In a loom with "stage": "found" it is one warning for the loom. In a
+              sketch a connector without "mates" is not judged.
               """)
           .why(
               """

@@ -34,10 +34,11 @@ public final class HalvesDoNotFit implements Rule {
               """
               Two mated halves whose housings are both pin or both socket; whose "matesWith" name
               other housings and not each other; that both give a "keying", and not the same; or
-              whose cavities do not have the same names, so that some have no counterpart. With
-              an adaptor's "pinMap" only a wired cavity that it leaves out, and whose contact it
-              gives to another, counts; what it names is judged by reference-unresolved. A pair of which one housing is not known is not judged.
-              Two connectors that claim the same mate are judged by connector-unmated.
+              whose cavities do not have the same names, so that some have no counterpart. With an
+              adaptor's "pinMap" only a wired cavity that it leaves out, and whose contact it gives
+              to another, counts; what it names is judged by reference-unresolved. A pair of which
+              one housing is not known is not judged. Two connectors that claim the same mate are
+              judged by connector-unmated.
               """)
           .why(
               """

@@ -49,8 +49,9 @@ public final class BusMisterminated implements Rule {
           .basis(
               "Common practice for a fast CAN bus: 120 ohm at each end, so 60 between the wires, 10"
                   + " % either way.")
-          .setting(new Setting(OHMS, 60, 1, 1000, "ohm", "what the bus shall measure"))
-          .setting(new Setting(PERCENT, 10, 0, 100, "%", "how far it may be off"))
+          .setting(
+              new Setting(OHMS, 60, 1, 1000, "ohm", "what the bus shall measure (common practice)"))
+          .setting(new Setting(PERCENT, 10, 0, 100, "%", "how far it may be off (common practice)"))
           .failing(
               """
               {"format": 1, "sketch": true,

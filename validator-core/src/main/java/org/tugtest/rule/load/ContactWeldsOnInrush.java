@@ -65,7 +65,8 @@ public final class ContactWeldsOnInrush implements Rule {
               0.1 ms are chosen, for the time in which a contact has not bounced yet.
               """)
           .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
-          .setting(new Setting(TIMES, 3, 1, 20, "", "making current over ratingA"))
+          .setting(
+              new Setting(TIMES, 3, 1, 20, "", "making current over ratingA (common practice)"))
           .failing(example(31))
           .passing(example(30))
           .build();

@@ -33,8 +33,8 @@ public final class FuseNearRating implements Rule {
           .subjects("fuses that are fitted")
           .looksFor(
               """
-              Fuses whose current in a lasting state is over 75 % of their rating at 25 degrees
-              Celsius, 0.4 % of that less for every kelvin above. The temperature is that of the zone
+              Fuses whose current in a lasting state is over 75 % of their rating at 25 °C,
+              0.4 % of that less for every kelvin above. The temperature is that of the zone
               of the device the fuse sits in, else defaults.ambientC. A load with a duty counts by
               the root mean square of its current, which is what warms the fuse. Electronic trips
               and brief states are left out. A fuse without a rating, and one that seems within
@@ -50,11 +50,19 @@ public final class FuseNearRating implements Rule {
               Fit the next rating if the wires behind it stand it, or give some of its loads another
               way. The finding names the rating and the wires that would not stand it.
               """)
-          .basis(
-              "75 % at 25 degrees: a published fuse glossary. 0.4 % per kelvin: common practice.")
+          .basis("75 % at 25 °C: a published fuse glossary. 0.4 % per kelvin: common practice.")
           .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
-          .setting(new Setting(PERCENT, 75, 1, 100, "%", "of the rating, at 25 degrees Celsius"))
-          .setting(new Setting(PER_KELVIN, 0.4, 0, 5, "%/K", "less for each kelvin above 25"))
+          .setting(
+              new Setting(
+                  PERCENT, 75, 1, 100, "%", "of the rating at 25 °C (a published fuse glossary)"))
+          .setting(
+              new Setting(
+                  PER_KELVIN,
+                  0.4,
+                  0,
+                  5,
+                  "%/K",
+                  "less for each kelvin above 25 °C (common practice)"))
           .failing(example(8))
           .passing(example(7))
           .build();
@@ -137,7 +145,7 @@ public final class FuseNearRating implements Rule {
                     + flow.worst().state()
                     + "; at "
                     + plain(celsius)
-                    + " degrees Celsius at most "
+                    + " °C at most "
                     + measured.limitShown()
                     + " A for long")
             .remedy(next.remedy(fuse, rating, share > 0 ? flow.amps() / share : Double.MAX_VALUE))

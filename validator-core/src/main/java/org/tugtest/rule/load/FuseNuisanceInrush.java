@@ -64,7 +64,14 @@ public final class FuseNuisanceInrush implements Rule {
               fuse's own. That the inrush stays at its greatest all its time is the careful reading.
               """)
           .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
-          .setting(new Setting(SHARE, 0.22, 0.01, 1, "", "of the energy that may melt it"))
+          .setting(
+              new Setting(
+                  SHARE,
+                  0.22,
+                  0.01,
+                  1,
+                  "",
+                  "of the energy that may melt it (a published fuse selection guide)"))
           .failing(example("0.2"))
           .passing(example("0.05"))
           .build();

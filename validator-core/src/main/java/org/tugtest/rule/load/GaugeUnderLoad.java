@@ -31,10 +31,11 @@ public final class GaugeUnderLoad implements Rule {
           .subjects("wires between two points")
           .looksFor(
               """
-              Wires whose solved current in a lasting state is over the current at which the
-              conductor, its neighbours at their solved currents in the state that leaves least,
-              reaches the lowest class there, in the worst piece of its way: in the air of the zone,
-              inside its coverings, and no more than its maker allows when the part gives a limit.
+              Wires whose solved current in a lasting state is over what they stand in the worst
+              piece of their way: the current at which the conductor becomes as hot as the lowest
+              class there, in the air of the zone and inside the coverings, beside its neighbours at
+              their solved currents in the state that leaves least; and no more than its maker allows
+              when the part gives a limit.
               Where not all currents beside it are known, the published factor for neighbours used to
               20 % bounds it too; where their currents alone are too much, which wire-overheats says, it
               is held against the factor for all loaded alike. Loads with a duty count by their root
@@ -48,7 +49,7 @@ public final class GaugeUnderLoad implements Rule {
               """)
           .remedy(
               """
-              Take the next gauge, fewer neighbours or a cooler way; the finding names the next
+              Take the next larger wire, fewer neighbours or a cooler way; the finding names the next
               stocked wire part that would do.
               A part it names stands what flows and what the fuses let through there, and suits the
               terminals, seals and splices at both ends. Where all rules run, on a harness of up to

@@ -53,13 +53,22 @@ public final class LoadBackfed implements Rule {
               """)
           .remedy(
               """
-              Follow the way that the finding spells out: part it, or put a diode into it. When the
+              Follow the way that the finding spells out: break it, or put a diode into it. When the
               load is meant to work there, list it in the state's "on".
               """)
           .basis("Thresholds are common practice; a coil's own dropOutV is its part's.")
           .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
-          .setting(new Setting(ELECTRONICS, 5, 0, 60, "V", "at a load of a device with signals"))
-          .setting(new Setting(PERCENT, 10, 0, 100, "%", "of nominal, at any other load"))
+          .setting(
+              new Setting(
+                  ELECTRONICS,
+                  5,
+                  0,
+                  60,
+                  "V",
+                  "at a load of a device with signals (common practice)"))
+          .setting(
+              new Setting(
+                  PERCENT, 10, 0, 100, "%", "of nominal, at any other load (common practice)"))
           .failing(example(""))
           .passing(example("\"LAMP.led\", "))
           .build();

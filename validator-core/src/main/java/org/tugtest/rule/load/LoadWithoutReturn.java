@@ -17,13 +17,14 @@ public final class LoadWithoutReturn implements Rule {
           .subjects("loads and coils that a state wants")
           .looksFor(
               """
-              Loads and coils that a state wants, of which one end is on a source's plus and the other is
-              not joined to any source's minus as the contacts stand in that state; or neither end is
-              joined to either; or the other is joined to the minus of a source alone that
-              nothing joins to the one that feeds it: two batteries with no earth in common. Loads that hang together lack it for one reason: the others name the
-              first as their cause. A load that has the volts it works with, minV or half of
-              nominal, through nothing but loads that the state wants too or that are free returns
-              through them: a charge lamp before the field of its alternator, say.
+              Loads and coils that a state wants, of which one end is on a source's plus and the
+              other is not joined to any source's minus as the contacts stand in that state; or
+              neither end is joined to either; or the other is joined to the minus of a source alone
+              that nothing joins to the one that feeds it: two batteries with no earth in common.
+              Loads that hang together lack it for one reason: the others name the first as their
+              cause. A load that has the volts it works with, minV or half of nominal, through
+              nothing but loads that the state wants too or that are free returns through them: a
+              charge lamp before the field of its alternator, say.
               """)
           .why(
               """

@@ -37,7 +37,7 @@ public final class PairSplit implements Rule {
               A wire of a group that runs more than 50 mm along segments where no other wire of the
               group runs, its own "via" or other ends leading it away. Splices of a pair that are
               set apart by less do not count. The screen of a cable may end early. A group of which
-              less than two wires have a route is not judged.
+              fewer than two wires have a route is not judged.
               """)
           .why(
               """

@@ -68,8 +68,17 @@ public final class ParallelSharesUnevenly implements Rule {
               a new contact and a worn one.
               """)
           .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
-          .setting(new Setting(LEAST, 50, 0, 100, "%", "of its ohms that a good contact has"))
-          .setting(new Setting(MOST, 200, 100, 1000, "%", "of its ohms that a worn contact has"))
+          .setting(
+              new Setting(
+                  LEAST, 50, 0, 100, "%", "of its ohms that a good contact has (common practice)"))
+          .setting(
+              new Setting(
+                  MOST,
+                  200,
+                  100,
+                  1000,
+                  "%",
+                  "of its ohms that a worn contact has (common practice)"))
           .failing(example(20))
           .passing(example(14))
           .build();

@@ -45,7 +45,9 @@ public final class ReferenceShifted implements Rule {
               other current.
               """)
           .basis("50 mV, one per cent of a 5 V sensor's span: common practice.")
-          .setting(new Setting(MILLIVOLT, 50, 0.1, 5000, "mV", "between the two references"))
+          .setting(
+              new Setting(
+                  MILLIVOLT, 50, 0.1, 5000, "mV", "between the two references (common practice)"))
           .failing(
               example(
                   "BAT:-",

@@ -39,8 +39,8 @@ public final class SupplyCollapses implements Rule {
               Loads with watts (and no atVolts), wanted and fed in a state, for which no volts exist
               at which they draw their watts: behind open volts E and a resistance R no more than
               E²/4R can be drawn, and from a source with maxA no more than its volts times that.
-              Several that share a feed are judged together. Volts that come to
-              no rest in the computation are a warning of this rule.
+              Several that share a feed are judged together. Volts that come to no rest in the
+              computation are a warning of this rule.
               """)
           .why(
               """

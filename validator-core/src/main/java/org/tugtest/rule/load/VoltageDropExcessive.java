@@ -58,7 +58,7 @@ public final class VoltageDropExcessive implements Rule {
           .remedy(
               """
               The finding tells supply and return apart and names what loses most: shorten it, take
-              the next gauge, or mend the joint.
+              the next larger wire, or mend the joint.
               A part it names brings the whole way within its limit, stands what flows and what the
               fuses let through there, and suits the terminals, seals and splices at both ends. Where
               all rules run, on a harness of up to 700 wires, they judge the harness with it, and
@@ -78,11 +78,31 @@ public final class VoltageDropExcessive implements Rule {
                   0.1,
                   100,
                   "%",
-                  "of nominal, for critical loads; for all once written"))
-          .setting(new Setting(CONTINUOUS, 0.5, 0.01, 60, "V", "for loads that work continuously"))
-          .setting(new Setting(INTERMITTENT, 1, 0.01, 60, "V", "for intermittent loads"))
+                  "of nominal, for critical loads; for all once written (ABYC E-11, as quoted)"))
           .setting(
-              new Setting(GRAVE, 10, 0.1, 100, "%", "of nominal, from which on it is an error"))
+              new Setting(
+                  CONTINUOUS,
+                  0.5,
+                  0.01,
+                  60,
+                  "V",
+                  "for loads that work continuously (AC 43.13-1B table 11-7)"))
+          .setting(
+              new Setting(
+                  INTERMITTENT,
+                  1,
+                  0.01,
+                  60,
+                  "V",
+                  "for intermittent loads (AC 43.13-1B table 11-6, from memory)"))
+          .setting(
+              new Setting(
+                  GRAVE,
+                  10,
+                  0.1,
+                  100,
+                  "%",
+                  "of nominal, from which on it is an error (46 CFR 169.672)"))
           .failing(example(20_000))
           .passing(example(2_000))
           .build();

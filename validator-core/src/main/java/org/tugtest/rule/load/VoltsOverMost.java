@@ -62,9 +62,11 @@ public final class VoltsOverMost implements Rule {
               charging gives and the next higher supply. They can warn only.
               """)
           .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
-          .setting(new Setting(TIMES, 1.6, 1, 10, "", "over atVolts, or over nominal"))
-          .setting(new Setting(TIMES_LEAST, 4, 1, 100, "", "over minV, where no atVolts is given"))
-          .setting(new Setting(TIMES_PULL_IN, 3.2, 1, 100, "", "over pullInV, for coils"))
+          .setting(new Setting(TIMES, 1.6, 1, 10, "", "over atVolts, or over nominal (chosen)"))
+          .setting(
+              new Setting(
+                  TIMES_LEAST, 4, 1, 100, "", "over minV, where no atVolts is given (chosen)"))
+          .setting(new Setting(TIMES_PULL_IN, 3.2, 1, 100, "", "over pullInV, for coils (chosen)"))
           .failing(example(24))
           .passing(example(16))
           .build();

@@ -26,11 +26,11 @@ public final class VoltsUnderLeast implements Rule {
           .subjects("loads and coils that a state wants and feeds")
           .looksFor(
               """
-              Volts at a load in every state that wants it, brief ones included, under its minV; where
-              the load gives none, under half of nominal, or of the volts of the sources that feed it
-              where these have less than 75 % of nominal, as the 5 V of a control unit. Of a coil that stays
-              released, volts under its pullInV. Loads and coils without a way to plus or minus have
-              rules of their own, and so have relays that chatter.
+              Volts at a load in every state that wants it, brief ones included, under its minV;
+              where the load gives none, under half of nominal, or of the volts of the sources that
+              feed it where these have less than 75 % of nominal, as the 5 V of a control unit. Of a
+              coil that stays released, volts under its pullInV. Loads and coils without a way to
+              plus or minus have rules of their own, and so have relays that chatter.
               """)
           .why(
               """
@@ -42,7 +42,11 @@ public final class VoltsUnderLeast implements Rule {
               The finding names what loses most on the way; where the source itself sags, take a
               stronger one or fewer loads in that state.
               """)
-          .basis("The load's own minV; half of nominal is common practice.")
+          .basis(
+              """
+              The load's own minV; half of nominal is common practice. From which volts on sources
+              are held to be ones of their own, 75 % of nominal, is chosen.
+              """)
           .causes(Cause.LOAD_STARVED)
           .follows(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED)
           .failing(example("11.9"))

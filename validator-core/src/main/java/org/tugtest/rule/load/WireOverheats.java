@@ -30,7 +30,7 @@ public final class WireOverheats implements Rule {
           .looksFor(
               """
               Wires whose conductor comes to more than its class in a lasting state, or to no steady
-              temperature under 250 degrees Celsius, in the hottest piece of their way: with all that
+              temperature under 250 °C, in the hottest piece of their way: with all that
               lies beside them at its own solved current, in the air of the zone, inside the
               coverings there, and at their free ends alone. Wires that are over their class in one
               section together are one finding; it names what makes most of the heat. A wire that

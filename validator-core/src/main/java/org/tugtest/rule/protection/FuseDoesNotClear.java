@@ -28,14 +28,14 @@ public final class FuseDoesNotClear implements Rule {
               """
               A fuse that is not sure to open, or only after more than so many seconds, when a load
               or coil behind it is shorted from pin to pin, a dead end of the feed to the return
-              beside it, or what lies before the next fuse to the chassis. The current is the least that can flow: the least open volts of a battery
-              in any lasting state, conductors at their class temperature, joints at twice their
-              figure, fuses cold. The time is the greatest of the fuse's band: the part's own times,
-              else the table of its style; below the first current at which opening is guaranteed it
-              never opens. Where several fuses feed the place they open one after another. A fuse
-              without opening times, and a place with a wire of unknown length or area on its way
-              that would pass without it, are not judged; places without a fuse are the matter of
-              fuse-missing-upstream.
+              beside it, or what lies before the next fuse to the chassis. The current is the least
+              that can flow: the least open volts of a battery in any lasting state, conductors at
+              their class temperature, joints at twice their figure, fuses cold. The time is the
+              greatest of the fuse's band: the part's own times, else the table of its style; below
+              the first current at which opening is guaranteed it never opens. Where several fuses
+              feed the place they open one after another. A fuse without opening times, and a place
+              with a wire of unknown length or area on its way that would pass without it, are not
+              judged; places without a fuse are the matter of fuse-missing-upstream.
               """)
           .why(
               """

@@ -20,8 +20,8 @@ public final class GaugeUnderFuse implements Rule {
       the shrunk bundle, within 4 % of the bundle chart of MIL-W-5088L in all of its 186 readings.
       Where not all currents there are known, no more than the chart's factor for that many
       neighbours used to 20 % of their capacity (FAA AC 43.13-1B table 11-9 takes the same); past
-      20 wires that is from memory. What only it, a covering or more than twenty hot wires make
-      too little is a warning. 1.35 times for 600 s:
+      20 wires that is from memory. Where only that figure, a covering or more than
+      twenty hot wires make the wire too thin, it is a warning. 1.35 times for 600 s:
       makers' limits of ISO 8820-3 blades. 25 K over its class: common practice.
       """;
 

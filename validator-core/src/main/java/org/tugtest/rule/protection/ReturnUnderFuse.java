@@ -21,20 +21,20 @@ public final class ReturnUnderFuse implements Rule {
           .looksFor(
               """
               A wire on the way from loads back to the minus of a source through which more can flow
-              for ever than makes its conductor as hot as its class, when one of the loads that return
-              through it fails inside: what the fuses before that load let through for ever, and
-              beside it what the other loads draw in the state in which that is most. It is no more
-              than faults in all of them together could draw from the sources, such as where they
-              have one fuse in common, and no more than a fuse in the way back lets through that
-              all must pass. That two loads fail at once is not provided for. A load returns
-              through a wire when a simple way from its return pin to a minus leads through it; links
-              and bolted metal carry what they join, so that no wire beside them has to. A wire that
-              leads to the minus of sources with "selfLimiting" alone, as of a converter or a solar
-              charger, takes back what they give, and what faults beyond it send the other way. Loads
-              without a fuse are left out: they have a finding of their own. Where what the
-              others draw counts and a load does not say it, the wire is not judged. Besides, a warning: the
-              greatest of these fuses may hold 1.35 times its rating for ten minutes, and the wire
-              then gets hotter than 25 K over its class.
+              for ever than makes its conductor as hot as its class, when one of the loads that
+              return through it fails inside: what the fuses before that load let through for ever,
+              and beside it what the other loads draw in the state in which that is most. It is no
+              more than faults in all of them together could draw from the sources, such as where
+              they have one fuse in common, and no more than a fuse in the way back lets through
+              that all must pass. That two loads fail at once is not provided for. A load returns
+              through a wire when a simple way from its return pin to a minus leads through it;
+              links and bolted metal carry what they join, so that no wire beside them has to. A
+              wire that leads to the minus of sources with "selfLimiting" alone, as of a converter
+              or a solar charger, takes back what they give, and what faults beyond it send the
+              other way. Loads without a fuse are left out: they have a finding of their own. Where
+              what the others draw counts and a load does not say it, the wire is not judged.
+              Besides, a warning: the greatest of these fuses may hold 1.35 times its rating for ten
+              minutes, and the wire then gets hotter than 25 K over its class.
               """)
           .why(
               """

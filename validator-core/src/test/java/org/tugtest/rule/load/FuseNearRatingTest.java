@@ -32,7 +32,7 @@ class FuseNearRatingTest {
     assertThat(judged(7.49, "", F10, 25).findings()).isEmpty();
     assertThat(judged(7.51, "", F10, 25).messages())
         .containsExactly(
-            "fuse FB.f1 (10 A) carries 7.51 A in state as drawn; at 25 degrees Celsius at most 7.5"
+            "fuse FB.f1 (10 A) carries 7.51 A in state as drawn; at 25 °C at most 7.5"
                 + " A for long");
     assertThat(judged(7.49, "", F10, 25).coverage().judged()).isEqualTo(1);
   }
