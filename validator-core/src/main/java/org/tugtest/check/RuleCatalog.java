@@ -20,6 +20,7 @@ import org.tugtest.rule.body.FeedsNearSignals;
 import org.tugtest.rule.body.LoomOverweight;
 import org.tugtest.rule.body.MaterialTooCool;
 import org.tugtest.rule.body.RouteBroken;
+import org.tugtest.rule.body.SegmentTooShort;
 import org.tugtest.rule.body.SpliceMisplaced;
 import org.tugtest.rule.body.SupportSpanLong;
 import org.tugtest.rule.body.WireTooLong;
@@ -210,6 +211,7 @@ public final class RuleCatalog {
             new CoilUnsuppressed(),
             new PairSplit(),
             new RouteBroken(),
+            new SegmentTooShort(),
             new WireTooShort(),
             new WireTooLong(),
             new CircuitDoublesBack(),
