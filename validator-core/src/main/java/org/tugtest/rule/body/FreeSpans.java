@@ -28,14 +28,15 @@ final class FreeSpans {
    * A stretch.
    *
    * @param segments those it lies on, in natural order
+   * @param nodes those that it goes through, since they are not held; in natural order
    * @param lacking why there may be more of it; empty when all is known
    * @param ties count of ties on the segment that are no supports
    */
-  record Span(double mm, List<String> segments, String lacking, int ties) {}
+  record Span(double mm, List<String> segments, List<String> nodes, String lacking, int ties) {}
 
   /** How far a stretch goes on from a node. */
-  private record Reach(double mm, Set<String> segments, boolean known) {
-    static final Reach NONE = new Reach(0, Set.of(), true);
+  private record Reach(double mm, Set<String> segments, Set<String> nodes, boolean known) {
+    static final Reach NONE = new Reach(0, Set.of(), Set.of(), true);
   }
 
   FreeSpans(Facts facts) {
@@ -58,11 +59,11 @@ final class FreeSpans {
   Span of(Layout.Segment segment) {
     Double length = segment.lengthMm();
     if (length == null) {
-      return new Span(0, List.of(segment.id()), Unjudged.NO_LENGTH, 0);
+      return new Span(0, List.of(segment.id()), List.of(), Unjudged.NO_LENGTH, 0);
     }
     int ties = ties(segment);
     if (segment.supports() == null) {
-      return new Span(0, List.of(segment.id()), NO_SUPPORTS, 0);
+      return new Span(0, List.of(segment.id()), List.of(), NO_SUPPORTS, 0);
     }
     int count = segment.supports() - ties;
     double gap = length / (count + 1);
@@ -71,17 +72,21 @@ final class FreeSpans {
     double mm;
     Set<String> through = new TreeSet<>(NaturalOrder.NATURAL);
     through.add(segment.id());
+    Set<String> nodes = new TreeSet<>(NaturalOrder.NATURAL);
     if (count == 0) {
       mm = gap + from.mm() + to.mm();
       through.addAll(from.segments());
       through.addAll(to.segments());
+      nodes.addAll(from.nodes());
+      nodes.addAll(to.nodes());
     } else {
       Reach longer = from.mm() >= to.mm() ? from : to;
       mm = gap + longer.mm();
       through.addAll(longer.segments());
+      nodes.addAll(longer.nodes());
     }
     String lacking = from.known() && to.known() ? "" : BEYOND;
-    return new Span(mm, List.copyOf(through), lacking, ties);
+    return new Span(mm, List.copyOf(through), List.copyOf(nodes), lacking, ties);
   }
 
   private int ties(Layout.Segment segment) {
@@ -113,18 +118,20 @@ final class FreeSpans {
       }
       int count = supports - ties(next);
       Set<String> on = new HashSet<>(Set.of(next.id()));
+      Set<String> past = new HashSet<>(Set.of(node));
       double mm = length / (count + 1);
       if (count == 0) {
         String other = node.equals(next.from()) ? next.to() : next.from();
         Reach further = beyond(other, next, seen);
         mm += further.mm();
         on.addAll(further.segments());
+        past.addAll(further.nodes());
         known &= further.known();
       }
       if (mm > longest.mm()) {
-        longest = new Reach(mm, on, true);
+        longest = new Reach(mm, on, past, true);
       }
     }
-    return new Reach(longest.mm(), longest.segments(), known);
+    return new Reach(longest.mm(), longest.segments(), longest.nodes(), known);
   }
 }

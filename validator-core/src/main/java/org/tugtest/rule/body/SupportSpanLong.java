@@ -1,13 +1,7 @@
 package org.tugtest.rule.body;
 
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import org.tugtest.facts.Facts;
-import org.tugtest.finding.Basis;
-import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;
-import org.tugtest.finding.Measured;
 import org.tugtest.finding.Subject;
 import org.tugtest.model.Layout;
 import org.tugtest.model.Near;
@@ -17,7 +11,6 @@ import org.tugtest.rule.Rule;
 import org.tugtest.rule.RuleInfo;
 import org.tugtest.rule.Setting;
 import org.tugtest.rule.Settings;
-import org.tugtest.text.Series;
 
 /** A bundle hangs free over too long a stretch. */
 public final class SupportSpanLong implements Rule {
@@ -34,7 +27,8 @@ public final class SupportSpanLong implements Rule {
               """
               The stretch between two supports, or a support and a node that is held: the length of
               the segment divided by the count of its supports and one. A node with "held": false
-              holds nothing, so the stretches that meet there are one. A tie holds nothing by
+              holds nothing, so the stretches that meet there are one, and all that are too long through
+              such nodes are one finding on the node. A tie holds nothing by
               itself, so ties do not count. Over 300 mm is a warning, over 610 mm an error; over
               150 mm a warning where the segment flexes or its zone is near moving parts.
               """)
@@ -92,8 +86,7 @@ public final class SupportSpanLong implements Rule {
   @Override
   public void judge(Facts facts, Settings settings, Ledger ledger) {
     FreeSpans spans = new FreeSpans(facts);
-    Map<List<String>, Finding.Draft> found = new LinkedHashMap<>();
-    Map<List<String>, List<Subject>> members = new LinkedHashMap<>();
+    LongStretches found = new LongStretches();
     for (Layout.Segment segment : facts.harness().layout().segments().values()) {
       Subject subject = Subject.of("segments", segment.id());
       if (facts.bundles().of(segment.id()).isEmpty()) {
@@ -105,70 +98,20 @@ public final class SupportSpanLong implements Rule {
       double limit = settings.number(moving ? MOVING : LIMIT, subject);
       double most = Math.max(limit, settings.number(MOST, subject));
       if (span.mm() > limit + GivenLength.SAME) {
-        found.putIfAbsent(span.segments(), finding(segment, span, moving, limit, most));
-        members.computeIfAbsent(span.segments(), key -> new java.util.ArrayList<>()).add(subject);
+        if (!ledger.switchedOff(subject)) {
+          found.add(new LongStretch(segment, span, moving, limit, most));
+        }
       } else if (!span.lacking().isEmpty()) {
         ledger.notJudged(subject, span.lacking());
       } else {
         ledger.fine();
       }
     }
-    found.forEach((key, draft) -> ledger.finding(draft, members.getOrDefault(key, List.of())));
+    found.groups().forEach(group -> ledger.finding(group.finding(), group.members()));
   }
 
   private static boolean moving(Facts facts, Layout.Segment segment) {
     return segment.flexes()
         || facts.bundles().surroundings().ofSegment(segment.id()).near().contains(Near.MOVING);
-  }
-
-  private static Finding.Draft finding(
-      Layout.Segment segment, FreeSpans.Span span, boolean moving, double limit, double most) {
-    boolean grave = span.mm() > most + GivenLength.SAME;
-    Measured measured = Measured.over(span.mm(), grave ? most : limit, "mm");
-    boolean several = span.segments().size() > 1;
-    Finding.Draft draft = Finding.on(Subject.of("segments", segment.id()));
-    span.segments().stream()
-        .filter(id -> !id.equals(segment.id()))
-        .forEach(id -> draft.and(Subject.of("segments", id)));
-    draft
-        .message(
-            (several ? "segments " : "segment ")
-                + Series.and(span.segments())
-                + (several ? " hang" : " hangs")
-                + " free over "
-                + Millimetres.actual(measured)
-                + "; at most "
-                + Millimetres.limit(measured)
-                + (grave
-                    ? " may be without support"
-                    : moving
-                        ? segment.flexes() ? " where it flexes" : " near moving parts"
-                        : " is good practice"))
-        .remedy(
-            several
-                ? "hold the node between them, or add clips near it"
-                : "add "
-                    + more(segment, limit)
-                    + " to "
-                    + segment.id()
-                    + " so that none of its stretches is longer than "
-                    + Millimetres.text(limit))
-        .measured(measured)
-        .basis(grave ? Basis.SOURCE : Basis.COMMON_PRACTICE)
-        .level(grave ? Level.ERROR : Level.WARNING);
-    if (span.ties() > 0) {
-      draft.detail(
-          "its "
-              + span.ties()
-              + (span.ties() == 1 ? " tie is" : " ties are")
-              + " not counted: a tie holds the wires together, not the loom to the vehicle");
-    }
-    return draft;
-  }
-
-  private static String more(Layout.Segment segment, double limit) {
-    Double length = segment.lengthMm();
-    int needed = length == null ? 1 : (int) Math.ceil(length / limit - GivenLength.SAME) - 1;
-    return needed <= 1 ? "a clip" : "clips until there are " + needed;
   }
 }

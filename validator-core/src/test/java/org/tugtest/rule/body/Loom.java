@@ -4,8 +4,8 @@ import org.tugtest.rule.Judged;
 import org.tugtest.rule.Rule;
 
 /**
- * A small loom for tests: devices A, B and C at nodes a, b and c, wire parts of 2, 3 and 10 mm,
- * segments as given.
+ * A small loom for tests: devices A to E at nodes a to e, wire parts of 2, 3 and 10 mm, segments as
+ * given.
  */
 record Loom(String segments, String wires, String more) {
   /** Segment s1 of 1000 mm from a to b with these fields, one wire of 3 mm on it. */
@@ -43,7 +43,7 @@ record Loom(String segments, String wires, String more) {
   private String json(String nodes) {
     return """
     {"format": 1, "sketch": true,
-     "devices": {"A": {"at": "a"}, "B": {"at": "b"}, "C": {"at": "c"}},
+     "devices": {"A": {"at": "a"}, "B": {"at": "b"}, "C": {"at": "c"}, "D": {"at": "d"}, "E": {"at": "e"}},
      "parts": {
        "wires": {"w2": {"areaMm2": 1, "maxC": 125, "outerMm": 2},
          "w3": {"areaMm2": 2.5, "maxC": 125, "outerMm": 3},

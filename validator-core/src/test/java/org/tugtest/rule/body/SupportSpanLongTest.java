@@ -72,10 +72,10 @@ class SupportSpanLongTest {
     Judged judged = loom.judged(new SupportSpanLong(), "\"b\": {\"held\": false}");
     assertThat(judged.messages())
         .containsExactly(
-            "segments s1 and s2 hang free over 400 mm; at most 300 mm is good practice");
+            "segments s1 and s2 hang free over 400 mm; at most 300 mm is good practice; node b is"
+                + " not held");
     assertThat(judged.coverage().judged()).isEqualTo(2);
-    assertThat(judged.findings().get(0).remedy())
-        .isEqualTo("hold the node between them, or add clips near it");
+    assertThat(judged.findings().get(0).remedy()).isEqualTo("hold node b, or add clips near it");
   }
 
   @Test
@@ -92,7 +92,8 @@ class SupportSpanLongTest {
     // 100 + 150 + 100
     assertThat(judged.messages())
         .containsExactly(
-            "segments s1, s2 and s3 hang free over 350 mm; at most 300 mm is good practice");
+            "segments s1, s2 and s3 hang free over 350 mm; at most 300 mm is good practice; nodes b"
+                + " and x are not held");
   }
 
   @Test
@@ -109,7 +110,47 @@ class SupportSpanLongTest {
             .and(Loom.segment("s2", "b", "c", 100, "\"supports\": 0"))
             .and(Loom.segment("s3", "c", "a", 100, "\"supports\": 0"));
     String free = "\"a\": {\"held\": false}, \"b\": {\"held\": false}, \"c\": {\"held\": false}";
-    assertThat(loom.judged(new SupportSpanLong(), free).findings()).isNotEmpty();
+    Judged judged = loom.judged(new SupportSpanLong(), free);
+    assertThat(judged.messages()).hasSizeLessThanOrEqualTo(1);
+    assertThat(judged.coverage().judged()).isEqualTo(3);
+  }
+
+  @Test
+  void aNodeThatIsNotHeldIsOneFindingHoweverManyBranchesMeetThere() {
+    Loom loom =
+        new Loom(
+                Loom.segment("s1", "a", "b", 400, "\"supports\": 1"),
+                Loom.wire("W1", "A:1", "C:1", "w3") + ", " + Loom.wire("W2", "A:2", "D:2", "w3"),
+                "")
+            .and(Loom.segment("s2", "b", "c", 240, "\"supports\": 1"))
+            .and(Loom.segment("s3", "b", "d", 420, "\"supports\": 1"));
+    Judged judged = loom.judged(new SupportSpanLong(), "\"b\": {\"held\": false}");
+    assertThat(judged.messages())
+        .containsExactly(
+            "segments s1 and s3 hang free over 410 mm; at most 300 mm is good practice; node b is"
+                + " not held");
+    assertThat(judged.findings().get(0).subjects())
+        .extracting(subject -> subject.place())
+        .containsExactly("nodes/b", "segments/s1", "segments/s3", "segments/s2");
+    assertThat(judged.findings().get(0).details())
+        .containsExactly(
+            "segments s2 and s3 hang free over 330 mm; at most 300 mm is good practice");
+    assertThat(judged.coverage().judged()).isEqualTo(3);
+  }
+
+  @Test
+  void twoNodesFarApartAreTwoFindings() {
+    Loom loom =
+        new Loom(
+                Loom.segment("s1", "a", "b", 400, "\"supports\": 1"),
+                Loom.wire("W1", "A:1", "E:1", "w3"),
+                "")
+            .and(Loom.segment("s2", "b", "c", 400, "\"supports\": 1"))
+            .and(Loom.segment("s3", "c", "d", 600, "\"supports\": 2"))
+            .and(Loom.segment("s4", "d", "e", 400, "\"supports\": 1"));
+    Judged judged =
+        loom.judged(new SupportSpanLong(), "\"b\": {\"held\": false}, \"d\": {\"held\": false}");
+    assertThat(judged.subjects()).containsExactly("nodes/b", "nodes/d");
   }
 
   @Test
