@@ -15,7 +15,7 @@ import org.tugtest.finding.Subject;
 /**
  * Which findings are new, which are gone, which were there before. One is the same as before when
  * its rule, its kind and its subjects are, called as they are called after: never by its line, its
- * state or its level.
+ * state or its level. What is left of one, when some of its subjects were put right, is no new one.
  *
  * @param after the findings after, in the order of reports
  * @param resolved those that stood before and are gone
@@ -40,12 +40,14 @@ public record FindingAges(List<AgedFinding> after, List<Finding> resolved) {
     }
     Map<String, Integer> left = new HashMap<>();
     List<AgedFinding> aged = new ArrayList<>();
+    Remains remains = new Remains(before, after, names);
     for (CheckedFinding checked : after.findings()) {
       String identity = checked.finding().identity();
-      left.merge(identity, 1, Integer::sum);
       Map<String, Integer> known = checked.waived() ? all : standing;
       boolean was = known.merge(identity, -1, Integer::sum) >= 0;
-      aged.add(new AgedFinding(checked, was ? Age.KNOWN : Age.NEW));
+      String whole = was ? null : remains.of(checked);
+      left.merge(whole == null ? identity : whole, 1, Integer::sum);
+      aged.add(new AgedFinding(checked, was || whole != null ? Age.KNOWN : Age.NEW));
     }
     List<Finding> resolved = new ArrayList<>();
     for (CheckedFinding checked : before.findings()) {
@@ -62,15 +64,19 @@ public record FindingAges(List<AgedFinding> after, List<Finding> resolved) {
     if (names.isEmpty()) {
       return finding.identity();
     }
-    String kind = finding.kind().isEmpty() ? "" : "#" + names.word(finding.kind());
-    return finding.rule()
-        + kind
+    return lot(finding, names)
         + finding.subjects().stream()
             .map(subject -> new Subject(names.place(subject.place())))
             .sorted()
             .distinct()
             .map(Subject::place)
             .collect(Collectors.joining(",", "(", ")"));
+  }
+
+  /** Rule and kind, which is what findings have in common of which one may be left of another. */
+  static String lot(Finding finding, Renames names) {
+    String kind = finding.kind().isEmpty() ? "" : "#" + names.word(finding.kind());
+    return finding.rule() + kind;
   }
 
   /** Findings that are new and that no waiver covers. */

@@ -104,7 +104,7 @@ class TerminalUnfitForWireTest {
   void wiresThatShareATerminalCountTogether() {
     assertThat(shared(2).messages())
         .containsExactly(
-            "conductors of wires W1, W2 do not suit terminal t at R1:1: 1.25 mm2, over the"
+            "conductors of wires W1 and W2 do not suit terminal t at R1:1: 1.25 mm2, over the"
                 + " greatest of 1 mm2");
   }
 
@@ -113,5 +113,58 @@ class TerminalUnfitForWireTest {
     assertThat(shared(1).findings()).isEmpty();
     assertThat(shared(1).coverage().missing())
         .containsKey("more wires end there than its terminal takes");
+  }
+
+  private static Judged many(String wires, String more) {
+    return Judged.of(
+        new TerminalUnfitForWire(),
+        """
+        {"format": 1, "sketch": true,
+         "parts": {
+           "wires": {"thick": {"areaMm2": 1.5, "maxC": 125}, "thin": {"areaMm2": 0.2, "maxC": 125}},
+           "housings": {"h": {"side": "socket", "rows": [["1", "2", "3"]], "terminals": ["t"]}},
+           "terminals": {"t": {"family": "t1.5", "side": "socket", "areaMinMm2": 0.35,
+                               "areaMaxMm2": 1.0}}},
+         "connectors": {"R1": {"housing": "h"}, "R2": {"housing": "h"}},
+         %s "wires": {%s}}
+        """
+            .formatted(more, wires));
+  }
+
+  private static final String THICK =
+      "\"W1\": {\"from\": \"R1:1\", \"to\": \"R2:1\", \"part\": \"thick\"}, "
+          + "\"W2\": {\"from\": \"R1:2\", \"to\": \"A:2\", \"part\": \"thick\"}, ";
+
+  @Test
+  void theSameTerminalOnTheSameWirePartIsOneFindingWithAllItsEnds() {
+    Judged judged =
+        many(THICK + "\"W3\": {\"from\": \"R1:3\", \"to\": \"A:3\", \"part\": \"thin\"}", "");
+    assertThat(judged.messages())
+        .containsExactly(
+            "conductor of wires W1 and W2 does not suit terminal t at R1:1, R1:2 and R2:1: 1.5"
+                + " mm2, over the greatest of 1 mm2",
+            "conductor of wire W3 does not suit terminal t at R1:3: 0.2 mm2, under the least of"
+                + " 0.35 mm2");
+    assertThat(judged.findings().get(0).subjects())
+        .extracting(subject -> subject.place())
+        .containsExactly(
+            "connectors/R1:1", "wires/W1", "wires/W2", "connectors/R1:2", "connectors/R2:1");
+    assertThat(judged.findings().get(0).at()).hasSizeGreaterThanOrEqualTo(4);
+    assertThat(judged.findings().get(0).remedy())
+        .isEqualTo(
+            "name a terminal there whose range holds wire part thick, take another wire, or correct"
+                + " the range of terminal t");
+    assertThat(judged.coverage().judged()).isEqualTo(4);
+  }
+
+  @Test
+  void anEndAtWhichTheTeamSwitchedItOffIsLeftOut() {
+    String off =
+        "\"limits\": {\"terminal-unfit-for-wire\": {\"places\": {\"connectors/R1:1\": {\"level\":"
+            + " \"off\"}}}},";
+    assertThat(many(THICK.substring(0, THICK.length() - 2), off).messages())
+        .containsExactly(
+            "conductor of wires W1 and W2 does not suit terminal t at R1:2 and R2:1: 1.5 mm2, over"
+                + " the greatest of 1 mm2");
   }
 }
