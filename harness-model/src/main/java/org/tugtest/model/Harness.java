@@ -77,22 +77,46 @@ public record Harness(
 
   /** The same harness with these wires in place of its own. */
   public Harness withWires(Map<String, Wire> others) {
-    return with(connectors, others, states);
+    return with(devices, fitted, connectors, splices, others, layout, states);
   }
 
   /** The same harness with these connectors in place of its own. */
   public Harness withConnectors(Map<String, Connector> others) {
-    return with(others, wires, states);
+    return with(devices, fitted, others, splices, wires, layout, states);
+  }
+
+  /** The same harness with these splices in place of its own. */
+  public Harness withSplices(Map<String, Splice> others) {
+    return with(devices, fitted, connectors, others, wires, layout, states);
+  }
+
+  /** The same harness with these devices in place of its own. */
+  public Harness withDevices(Map<String, Device> others) {
+    return with(others, fitted, connectors, splices, wires, layout, states);
+  }
+
+  /** The same harness with these fuses in its ways. */
+  public Harness withFitted(Map<String, String> others) {
+    return with(devices, others, connectors, splices, wires, layout, states);
+  }
+
+  /** The same harness on another layout. */
+  public Harness withLayout(Layout other) {
+    return with(devices, fitted, connectors, splices, wires, other, states);
   }
 
   /** The same harness with these states in place of its own. */
   public Harness withStates(Map<String, State> others) {
-    return with(connectors, wires, others);
+    return with(devices, fitted, connectors, splices, wires, layout, others);
   }
 
   private Harness with(
+      Map<String, Device> itsDevices,
+      Map<String, String> itsFuses,
       Map<String, Connector> itsConnectors,
+      Map<String, Splice> itsSplices,
       Map<String, Wire> itsWires,
+      Layout itsLayout,
       Map<String, State> itsStates) {
     return new Harness(
         root,
@@ -103,13 +127,13 @@ public record Harness(
         defaults,
         looms,
         parts,
-        devices,
-        fitted,
+        itsDevices,
+        itsFuses,
         itsConnectors,
-        splices,
+        itsSplices,
         itsWires,
         groups,
-        layout,
+        itsLayout,
         zones,
         itsStates,
         limits,

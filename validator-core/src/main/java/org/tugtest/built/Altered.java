@@ -11,27 +11,28 @@ import org.tugtest.model.Ref;
 import org.tugtest.model.Wire;
 import org.tugtest.read.ReadHarness;
 
-/** A plan with what was built otherwise: what its wires join, and how long and thick they are. */
+/** A plan with what was built otherwise. */
 final class Altered {
   private Altered() {}
 
-  /** The plan with these entries; other things than wires stay as planned. */
+  /**
+   * The plan with these entries. A connector, a splice or a segment that was left out or added
+   * stays as planned.
+   */
   static Facts of(Facts plan, Collection<TakenEntry> entries) {
     Map<String, Wire> wires = new LinkedHashMap<>(plan.harness().wires());
+    AlteredThings things = new AlteredThings(plan.harness());
     for (TakenEntry entry : entries) {
       for (Alteration alteration : entry.alterations()) {
         if (alteration.thing().startsWith("wires/")) {
           String id = alteration.thing().substring("wires/".length());
           apply(wires, id, alteration, entry.record().loom());
+        } else if (!alteration.fields().isEmpty()) {
+          things.apply(alteration);
         }
       }
     }
-    return with(plan, wires);
-  }
-
-  /** The plan with other wires. */
-  static Facts with(Facts plan, Map<String, Wire> wires) {
-    ReadHarness read = ReadHarness.unwritten(plan.harness().withWires(wires));
+    ReadHarness read = ReadHarness.unwritten(things.harness().withWires(wires));
     return Facts.of(read, plan.today(), KnownRules.NONE);
   }
 

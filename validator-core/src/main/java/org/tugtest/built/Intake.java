@@ -1,6 +1,7 @@
 package org.tugtest.built;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -70,6 +71,21 @@ public record Intake(
         built,
         entries.taken(),
         List.copyOf(refused));
+  }
+
+  /**
+   * The plan with those of its deviations that are left as they were built: what the loom becomes
+   * when only the others are put right. What no entry of a record tells comes from the plan.
+   */
+  public Facts planWith(Facts plan, Collection<Deviation> left) {
+    List<TakenEntry> stay = new ArrayList<>();
+    for (TakenEntry entry : entries) {
+      Deviation told = entry.deviation();
+      if (left.stream().anyMatch(one -> one.isThatOf(told))) {
+        stay.add(entry);
+      }
+    }
+    return stay.isEmpty() ? plan : Altered.of(plan, stay);
   }
 
   /** Everything plugged together, fuses pulled, switches open. */

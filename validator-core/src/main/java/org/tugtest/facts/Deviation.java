@@ -49,4 +49,9 @@ public record Deviation(
     /** The length of a wire. */
     LENGTH
   }
+
+  /** Whether both are told in the same place and bear on the same thing in the same way. */
+  public boolean isThatOf(Deviation other) {
+    return kind == other.kind && subject.equals(other.subject) && told.equals(other.told);
+  }
 }

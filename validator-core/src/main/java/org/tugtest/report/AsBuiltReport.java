@@ -72,13 +72,37 @@ public record AsBuiltReport(
     CheckResult result = new Checker(catalog, Selection.ALL).check(facts);
     CheckResult none =
         new CheckResult(result.root(), List.of(), List.of(), List.of(), List.of(), List.of());
-    Comparison comparison =
-        Comparison.of(
-            Snapshot.of(label, plan, none), Snapshot.of("as built", intake.built(), result));
-    Baseline baseline = Baseline.plan(comparison);
     TreeSet<Refusal> refused = new TreeSet<>(intake.refused());
     refused.addAll(astray);
-    return new HarnessReport(facts, result, baseline, of(intake, result, List.copyOf(refused)));
+    AsBuiltReport told = of(intake, result, List.copyOf(refused));
+    Snapshot built = Snapshot.of("as built", intake.built(), result);
+    Comparison comparison = Comparison.of(Snapshot.of(label, plan, none), built);
+    Snapshot wanted = Snapshot.of(label, intake.planWith(plan, told.left()), none);
+    Baseline baseline = Baseline.plan(comparison, wanted, told.accepted());
+    return new HarnessReport(facts, result, baseline, told);
+  }
+
+  /** The deviations that nothing stands against: nobody puts them right. */
+  private List<Deviation> left() {
+    return deviations.stream()
+        .filter(judged -> judged.found() == null || judged.found().waived())
+        .map(Judged::told)
+        .toList();
+  }
+
+  /** The deviations that stay as they were built since the team accepts them, each a sentence. */
+  private List<String> accepted() {
+    List<String> sentences = new ArrayList<>();
+    for (Judged<Deviation> judged : deviations) {
+      CheckedFinding found = judged.found();
+      Deviation told = judged.told();
+      if (found != null ? found.waived() : told.accepted()) {
+        String until = told.until() == null ? "" : " until " + told.until();
+        sentences.add(
+            told.what() + (found == null ? ", accepted" + until : ", waived") + ": " + told.told());
+      }
+    }
+    return sentences;
   }
 
   private static AsBuiltReport of(Intake intake, CheckResult result, List<Refusal> refused) {

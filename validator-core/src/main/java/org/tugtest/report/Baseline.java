@@ -11,6 +11,7 @@ import org.tugtest.compare.Age;
 import org.tugtest.compare.AgedFinding;
 import org.tugtest.compare.Announced;
 import org.tugtest.compare.Comparison;
+import org.tugtest.compare.Snapshot;
 import org.tugtest.compare.cause.LeastCause;
 import org.tugtest.compare.cause.Meeting;
 import org.tugtest.finding.Finding;
@@ -26,8 +27,16 @@ public final class Baseline {
   private final Map<Finding, LeastCause> causes;
   private final List<Meeting> meetings;
   private final Map<CheckedFinding, Age> ages = new HashMap<>();
-  private final boolean plan;
+  private final @Nullable Target target;
   private @Nullable BenchWork work;
+
+  /**
+   * What a loom as built is put right to.
+   *
+   * @param wanted the plan with what stays as it was built
+   * @param accepted what stays since it is accepted, each a sentence
+   */
+  private record Target(Snapshot wanted, List<String> accepted) {}
 
   /**
    * Holds a root against these.
@@ -37,13 +46,19 @@ public final class Baseline {
    * @param announced the changes of circuits held against those announced
    */
   public Baseline(Comparison comparison, List<Comparison> further, Announced announced) {
-    this(comparison, further, announced, Map.of(), List.of(), false);
+    this(comparison, further, announced, Map.of(), List.of(), null);
   }
 
-  /** Holds a loom as built against its plan. */
-  static Baseline plan(Comparison comparison) {
+  /**
+   * Holds a loom as built against its plan.
+   *
+   * @param wanted what it is put right to: the plan with what stays as it was built
+   * @param accepted what stays since it is accepted, each a sentence
+   */
+  static Baseline plan(Comparison comparison, Snapshot wanted, List<String> accepted) {
     Announced none = Announced.of(comparison, List.of(), List.of());
-    return new Baseline(comparison, List.of(), none, Map.of(), List.of(), true);
+    Target target = new Target(wanted, List.copyOf(accepted));
+    return new Baseline(comparison, List.of(), none, Map.of(), List.of(), target);
   }
 
   private Baseline(
@@ -52,8 +67,8 @@ public final class Baseline {
       Announced announced,
       Map<Finding, LeastCause> causes,
       List<Meeting> meetings,
-      boolean plan) {
-    this.plan = plan;
+      @Nullable Target target) {
+    this.target = target;
     this.comparison = comparison;
     this.further = List.copyOf(further);
     this.announced = announced;
@@ -79,7 +94,7 @@ public final class Baseline {
    * @param met for a merge, where the changes of its parents meet
    */
   public Baseline explained(Map<Finding, LeastCause> becauseOf, List<Meeting> met) {
-    return new Baseline(comparison, further, announced, becauseOf, met, plan);
+    return new Baseline(comparison, further, announced, becauseOf, met, target);
   }
 
   /** The least changes that cause a finding, when they were looked for and found. */
@@ -101,7 +116,10 @@ public final class Baseline {
   public synchronized BenchWork work() {
     BenchWork known = work;
     if (known == null) {
-      known = plan ? BenchWork.back(comparison) : BenchWork.of(comparison);
+      known =
+          target == null
+              ? BenchWork.of(comparison)
+              : BenchWork.back(comparison.after(), target.wanted(), target.accepted());
       work = known;
     }
     return known;

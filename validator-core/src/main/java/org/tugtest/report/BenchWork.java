@@ -1,20 +1,29 @@
 package org.tugtest.report;
 
+import java.util.List;
 import org.tugtest.bench.retest.Retest;
 import org.tugtest.bench.rework.Matching;
 import org.tugtest.bench.rework.Order;
 import org.tugtest.bench.rework.Rework;
 import org.tugtest.compare.Comparison;
+import org.tugtest.compare.Snapshot;
 
 /**
  * What a change asks of the bench.
  *
  * @param putsBack whether the steps make the loom as built into the planned one, not the loom of
  *     the base into this one
+ * @param way what the steps lead from, and what to
+ * @param left what stays otherwise than planned since it is accepted, each a sentence
  * @param rework the steps that make the loom of the base into this one, one connector at a time
  * @param retest what is measured and tried again after them: what the change touched, no more
  */
-public record BenchWork(boolean putsBack, Rework rework, Retest retest) {
+public record BenchWork(
+    boolean putsBack, Comparison way, List<String> left, Rework rework, Retest retest) {
+  public BenchWork {
+    left = List.copyOf(left);
+  }
+
   /** The work between two revisions; near linear in their size. */
   static BenchWork of(Comparison comparison) {
     return of(comparison, Matching.of(comparison.matches()));
@@ -26,14 +35,20 @@ public record BenchWork(boolean putsBack, Rework rework, Retest retest) {
     var after = comparison.after().facts();
     return new BenchWork(
         false,
+        comparison,
+        List.of(),
         Rework.of(before, after, matching, Order.BY_CONNECTOR),
         Retest.of(before, after, matching));
   }
 
-  /** The work that makes a loom as built into the planned one, which is the base. */
-  static BenchWork back(Comparison comparison) {
-    BenchWork work =
-        of(Comparison.of(/* before= */ comparison.after(), /* after= */ comparison.before()));
-    return new BenchWork(true, work.rework(), work.retest());
+  /**
+   * The work that puts a loom as built right.
+   *
+   * @param wanted the plan with what stays as it was built
+   * @param left what stays since it is accepted, each a sentence
+   */
+  static BenchWork back(Snapshot built, Snapshot wanted, List<String> left) {
+    BenchWork work = of(Comparison.of(/* before= */ built, /* after= */ wanted));
+    return new BenchWork(true, work.way(), left, work.rework(), work.retest());
   }
 }

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tugtest.facts.Deviation;
 import org.tugtest.facts.Facts;
+import org.tugtest.model.Harness;
 import org.tugtest.model.Ref;
 import org.tugtest.rule.Judged;
 
@@ -19,12 +20,16 @@ class IntakeTest {
       """
       {"format": 1, "uses": ["front.json", "rear.json"],
        "parts": {"wires": {"w1.0": {"areaMm2": 1.0, "maxC": 125}}, "housings": {"h3": {"side": "socket", "rows": [["1", "2", "3"]]}}},
-       "devices": {"LAMP": {"elements": {"bulb": {"kind": "load", "a": "1", "b": "2", "watts": 5}}}},
-       "layout": {"nodes": {"nose": {}}, "segments": {}}}
+       "devices": {"LAMP": {"elements": {"bulb": {"kind": "load", "a": "1", "b": "2", "watts": 5}}},
+                   "FB": {"elements": {"f1": {"kind": "fuse", "a": "in", "b": "out"}}}},
+       "fitted": {"FB.f1": "f5"},
+       "layout": {"nodes": {"nose": {}, "tail": {}},
+                  "segments": {"t1": {"from": "nose", "to": "tail", "lengthMm": 500, "coverings": ["tube"]}}}}
       """;
   private static final String FRONT =
       """
       {"format": 1, "loom": {"id": "front", "revision": "C"}, "connectors": {"X1": {"housing": "h3", "parked": "capped"}},
+       "splices": {"S1": {"at": "nose"}},
        "wires": {"W1": {"from": "X1:1", "to": "LAMP:1", "part": "w1.0", "colour": "RD"}, "W2": {"from": "X1:2", "to": "LAMP:2"}}}
       """;
   private static final String REAR =
@@ -70,6 +75,51 @@ class IntakeTest {
     return intake.refused().stream()
         .map(r -> r.at().file() + ":" + r.at().line() + " " + r.message() + " | " + r.remedy())
         .toList();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "part | connectors/X1 | h3 | h4 | connectors/X1 | h4",
+        "part | connectors/X1:1 | | t9 | connectors/X1:1 | t9",
+        "part | splices/S1 | | s9 | splices/S1 | s9",
+        "part | devices/FB.f1 | f5 | f7.5 | devices/FB.f1 | f7.5",
+        "part | segments/t1 | tube | tape | segments/t1 | [tape]",
+        "moved | connectors/X1 | | tail | connectors/X1 at | tail",
+        "moved | splices/S1 | | t1 | splices/S1 at | t1",
+        "moved | devices/FB | | tail | devices/FB at | tail",
+        "length | segments/t1 | 500 | 620 | segments/t1 length | 620.0",
+      })
+  void whatTheRecordSaysOfOtherThingsThanWiresIsInTheLoomAsBuilt(
+      String kind, String at, String planned, String built, String thing, String becomes) {
+    String value = kind.equals("length") ? built : "\"" + built + "\"";
+    String was = kind.equals("length") ? planned : "\"" + planned + "\"";
+    Intake intake =
+        entry(
+            kind,
+            at,
+            (planned == null ? "" : "\"planned\": " + was + ", ") + "\"built\": " + value);
+    assertThat(refused(intake)).isEmpty();
+    assertThat(said(intake.built().harness(), thing)).isEqualTo(becomes);
+    Facts plan = Judged.facts(files(null, null, null));
+    assertThat(intake.planWith(plan, List.of())).isSameAs(plan);
+    Facts left = intake.planWith(plan, intake.asBuilt().deviations());
+    assertThat(left.harness()).isEqualTo(intake.built().harness());
+  }
+
+  private static String said(Harness harness, String thing) {
+    return switch (thing) {
+      case "connectors/X1" -> harness.connectors().get("X1").housing();
+      case "connectors/X1:1" -> harness.connectors().get("X1").cavities().get("1").terminal();
+      case "connectors/X1 at" -> harness.connectors().get("X1").at();
+      case "splices/S1" -> harness.splices().get("S1").part();
+      case "splices/S1 at" -> harness.splices().get("S1").on();
+      case "devices/FB.f1" -> harness.fitted().get("FB.f1");
+      case "devices/FB at" -> harness.devices().get("FB").at();
+      case "segments/t1" -> harness.layout().segments().get("t1").coverings().toString();
+      default -> harness.layout().segments().get("t1").lengthMm().toString();
+    };
   }
 
   @Test
@@ -131,8 +181,8 @@ class IntakeTest {
         "re-gauged | wires/W1 | \"by\": \"x\" | does not say as what it was built | write the value"
             + " under \"built\"",
         "re-gauged | connectors/X1 | \"built\": 1 | which only a wire can be | write wires/ID",
-        "moved | connectors/X1 | \"built\": \"tail\" | which is no node of the layout | there are"
-            + " the nodes nose",
+        "moved | connectors/X1 | \"built\": \"tial\" | which is no node of the layout | there are"
+            + " the nodes nose and tail",
         "part | connectors/X1 | \"planned\": \"h4\", \"built\": \"h5\" | revision C of the plan"
             + " says \"h3\" | another plan"
       })

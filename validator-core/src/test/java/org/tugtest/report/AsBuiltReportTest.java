@@ -2,6 +2,7 @@ package org.tugtest.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.util.List;
 import java.util.Objects;
 import org.jsoup.Jsoup;
@@ -10,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.tugtest.report.html.CompareHtml;
 import org.tugtest.report.json.CompareReport;
 import org.tugtest.report.markdown.CompareMarkdown;
+import org.tugtest.report.sheets.rework.ReworkWriter;
 import tools.jackson.databind.JsonNode;
 
 class AsBuiltReportTest {
@@ -126,6 +128,84 @@ class AsBuiltReportTest {
         .extracting(step -> step.text())
         .anyMatch(text -> text.startsWith("X1:3: release W1"))
         .anyMatch(text -> text.startsWith("X1:1: insert W1"));
+  }
+
+  private static String entry(
+      String number, String wire, String planned, String built, String more) {
+    return "\"%s\": {\"kind\": \"re-pinned\", \"at\": \"wires/%s\", \"planned\": \"%s\", \"built\": \"%s\", \"reason\": \"seen at the bench\"%s}"
+        .formatted(number, wire, planned, built, more);
+  }
+
+  private static BenchWork work(Report report) {
+    return Objects.requireNonNull(report.harnesses().get(0).baseline()).work();
+  }
+
+  @Test
+  void whatIsAcceptedStaysAsBuiltAndIsNamed() throws IOException {
+    String accepted = ", \"accepted\": true, \"until\": \"2027-03-31\"";
+    Report report =
+        AsBuiltSample.of(
+            entry("1", "W1", "X1:1", "X1:3", accepted)
+                + ", "
+                + entry("2", "W2", "X2:2", "X2:3", ""),
+            List.of());
+    BenchWork work = work(report);
+    String left =
+        "wire W1 was built into X1:3 instead of X1:1, accepted until 2027-03-31: entry 1 of"
+            + " built/41.record.json";
+    assertThat(work.left()).containsExactly(left);
+    assertThat(work.rework().steps())
+        .extracting(step -> step.text())
+        .anyMatch(text -> text.startsWith("X2:2: insert W2"))
+        .noneMatch(text -> text.contains("W1"));
+    Document page = page(report);
+    assertThat(page.select("#r1-rework").text())
+        .contains(
+            "but for what is accepted as built", "Stays as built, since it is accepted", left);
+    assertThat(Written.by(new CompareMarkdown(), report)).contains("- stays as built: wire W1 was");
+    MemorySink sink = new MemorySink();
+    new ReworkWriter().write(report, sink);
+    assertThat(sink.text("rework.html"))
+        .contains(left, "to the plan, but for what is accepted as built,")
+        .doesNotContain("<h3>X1</h3>");
+    assertThat(sink.text("rework.csv")).contains("left,,\"" + left).doesNotContain("X1:1: insert");
+  }
+
+  @Test
+  void whatIsAcceptedForATimeThatIsOverOrIsNotSafeIsPutBack() {
+    for (String over :
+        List.of(
+            ", \"accepted\": true, \"until\": \"2001-03-31\"",
+            ", \"accepted\": true, \"safe\": \"no\"")) {
+      BenchWork work = work(AsBuiltSample.of(entry("1", "W1", "X1:1", "X1:3", over), List.of()));
+      assertThat(work.left()).isEmpty();
+      assertThat(work.rework().steps())
+          .extracting(step -> step.text())
+          .anyMatch(text -> text.startsWith("X1:1: insert W1"));
+    }
+  }
+
+  @Test
+  void allAcceptedLeavesNothingToPutBack() {
+    Report report =
+        AsBuiltSample.of(entry("1", "W1", "X1:1", "X1:3", ", \"accepted\": true"), List.of());
+    assertThat(work(report).rework().steps()).isEmpty();
+    assertThat(page(report).select("#r1-rework").text())
+        .contains("There is nothing to put back on the bench.", "W1 was built into X1:3");
+  }
+
+  @Test
+  void whatIsAcceptedInTheWayOfThePlanIsNamed() {
+    Report report =
+        AsBuiltSample.of(
+            entry("1", "W1", "X1:1", "X1:2", ", \"accepted\": true")
+                + ", "
+                + entry("2", "W2", "X1:2", "X1:1", ""),
+            List.of());
+    assertThat(work(report).rework().open()).anyMatch(text -> text.contains("X1:2"));
+    assertThat(work(report).rework().steps())
+        .extracting(step -> step.text())
+        .noneMatch(text -> text.startsWith("X1:2: insert"));
   }
 
   @Test

@@ -32,23 +32,19 @@ public final class RoomDrawings {
    * The connectors of which a cavity holds something else than before, before and after, with the
    * cavities that changed marked, by id; an empty text for what is left out.
    *
-   * @param turned whether the revision is what is there, and the base what is wanted
    * @param mostCavities how many cavities are drawn in all
    */
-  public static Map<String, String> changedFaces(
-      Comparison comparison, boolean turned, int mostCavities) {
+  public static Map<String, String> changedFaces(Comparison comparison, int mostCavities) {
     Map<String, String> drawn = new LinkedHashMap<>();
     int left = mostCavities;
     for (ChangedFaces faces : ChangedFaces.of(comparison)) {
       StringOutput html = new StringOutput();
       left -= faces.cavities();
       if (left >= 0) {
-        Face first = turned ? faces.after() : faces.before();
-        Face second = turned ? faces.before() : faces.after();
         JtechangedfaceGenerated.render(
-            new PageOutput(html), null, "Before", first, faces.changed());
+            new PageOutput(html), null, "Before", faces.before(), faces.changed());
         JtechangedfaceGenerated.render(
-            new PageOutput(html), null, "After", second, faces.changed());
+            new PageOutput(html), null, "After", faces.after(), faces.changed());
       }
       drawn.put(faces.id(), html.toString());
     }

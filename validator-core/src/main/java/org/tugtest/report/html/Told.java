@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.tugtest.bench.retest.Function;
-import org.tugtest.bench.rework.Rework;
 import org.tugtest.compare.Announced;
 import org.tugtest.compare.Comparison;
 import org.tugtest.compare.cause.Meeting;
@@ -29,6 +28,9 @@ import org.tugtest.report.StepText;
  * @param changes policy first
  * @param faces connectors before and after
  * @param putsBack whether the rework makes the loom as built into the planned one
+ * @param left what stays as it was built since it is accepted
+ * @param besides what is done though no terminal moves
+ * @param open what the steps cannot do
  * @param steps of the rework, one connector at a time
  * @param retest what is measured after it
  * @param functions what is switched on and looked at after it
@@ -43,7 +45,9 @@ record Told(
     List<Figures> moved,
     FirstOf<Finding> resolved,
     boolean putsBack,
+    FirstOf<String> left,
     FirstOf<String> cautions,
+    FirstOf<String> besides,
     FirstOf<String> open,
     FirstOf<StepText.Line> steps,
     FirstOf<RetestLine> retest,
@@ -71,18 +75,13 @@ record Told(
             .toList(),
         FirstOf.of(comparison.findings().resolved(), most),
         work.putsBack(),
+        FirstOf.of(work.left(), most),
         FirstOf.of(work.rework().cautions(), most),
-        FirstOf.of(seenTo(work.rework()), most),
+        FirstOf.of(work.rework().besides(), most),
+        FirstOf.of(work.rework().open(), most),
         FirstOf.of(StepText.lines(work.rework().steps()), most),
         FirstOf.of(RetestLine.of(work.retest()), most),
         FirstOf.of(work.retest().functions(), most));
-  }
-
-  /** What the steps leave to see to. */
-  private static List<String> seenTo(Rework rework) {
-    List<String> all = new ArrayList<>(rework.besides());
-    all.addAll(rework.open());
-    return all;
   }
 
   private static List<Line> lines(Gate gate, Comparison comparison, Announced announced) {

@@ -45,7 +45,10 @@ final class ComparedJson {
           List.of("changes", "resolved", "causes", "meetings", "consequences", "rework")) {
         json.texts(empty, List.of());
       }
-      json.texts("reworkCautions", List.of()).texts("reworkOpen", List.of()).text("ringOut", null);
+      for (String empty : List.of("reworkCautions", "reworkOpen", "reworkLeft")) {
+        json.texts(empty, List.of());
+      }
+      json.text("ringOut", null);
       return;
     }
     Comparison comparison = baseline.comparison();
@@ -62,6 +65,7 @@ final class ComparedJson {
     Consequences.of(comparison).forEach(this::consequences);
     json.end();
     rework(baseline.work().rework());
+    json.texts("reworkLeft", baseline.work().left());
     ringOut(baseline.work().retest());
   }
 

@@ -27,12 +27,14 @@ record BenchSections(Report report, BoundedPage page) {
    */
   void write(BenchWork work, int reworked, int measured) {
     String title = work.putsBack() ? "Put back as planned" : "Rework";
-    rework(title, work.rework(), reworked);
+    rework(title, work, reworked);
     retest(work.retest(), measured);
   }
 
-  private void rework(String title, Rework rework, int most) {
+  private void rework(String title, BenchWork work, int most) {
+    Rework rework = work.rework();
     List<String> lines = new ArrayList<>();
+    work.left().forEach(left -> lines.add("- stays as built: " + plain(left) + "\n"));
     rework.cautions().forEach(caution -> lines.add("- **" + plain(caution) + "**\n"));
     rework.besides().forEach(way -> lines.add("- " + plain(way) + "\n"));
     rework.open().forEach(open -> lines.add("- left open: " + plain(open) + "\n"));

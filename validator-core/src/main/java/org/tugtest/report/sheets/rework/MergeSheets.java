@@ -117,7 +117,7 @@ public final class MergeSheets implements DocumentMaker {
       Comparison comparison =
           Comparison.of(
               Snapshot.of("the files", now, unchecked), Snapshot.of("merged", target, unchecked));
-      ReworkSheet.fill(sheet, comparison, BenchWork.of(comparison, Matching.byId(now, target)));
+      ReworkSheet.fill(sheet, BenchWork.of(comparison, Matching.byId(now, target)));
       return sheet
           .add(
               Table.of(EDITS, edits, "")

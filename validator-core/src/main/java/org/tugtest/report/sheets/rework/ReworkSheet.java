@@ -37,6 +37,7 @@ public final class ReworkSheet {
   /** Cavities of which the faces are drawn; beyond them they are left out and named. */
   private static final int MOST_CAVITIES = 1500;
 
+  private static final String LEFT = "Stays as built, since it is accepted";
   private static final String SHORT = "does not reach";
   private static final List<Column> STEPS =
       List.of(
@@ -63,12 +64,12 @@ public final class ReworkSheet {
   static Sheet of(Comparison comparison, BenchWork work, String name) {
     String title = work.putsBack() ? "Rework back to the plan" : "Rework";
     Sheet.Builder sheet = Sheet.titled(Scope.WHOLE, name, title).purpose(purpose(comparison, work));
-    fill(sheet, comparison, work);
+    fill(sheet, work);
     return sheet.build();
   }
 
   /** Fills a sheet with the steps and all that belongs to them. */
-  static void fill(Sheet.Builder sheet, Comparison comparison, BenchWork work) {
+  static void fill(Sheet.Builder sheet, BenchWork work) {
     Rework rework = work.rework();
     List<Sitting> sittings = Sitting.of(rework);
     List<String> marks = Marks.of(rework.steps());
@@ -86,18 +87,21 @@ public final class ReworkSheet {
     caution(sheet, "May be an interlock", rework.cautions());
     caution(sheet, "Does not reach any more", tooShort(rework));
     caution(sheet, "Cannot be done or judged from the files", rework.open());
+    caution(sheet, LEFT, work.left());
     inFileAlone(sheet, "caution", rework.cautions());
     inFileAlone(sheet, "open", rework.open());
+    inFileAlone(sheet, "left", work.left());
     besides(sheet, rework.besides());
     steps(sheet, sittings, marks, rework.besides().isEmpty());
-    faces(sheet, comparison, work.putsBack());
+    faces(sheet, work.way());
     again(sheet, work.retest());
   }
 
   private static String purpose(Comparison comparison, BenchWork work) {
     String from = work.putsBack() ? "the loom as built" : comparison.before().label();
     String to = work.putsBack() ? "the plan" : comparison.after().label();
-    return "The steps from " + from + " to " + to + ", to be ticked off one by one.";
+    String but = work.left().isEmpty() ? "" : ", but for what is accepted as built";
+    return "The steps from " + from + " to " + to + but + ", to be ticked off one by one.";
   }
 
   private static String counts(Rework rework, List<Sitting> sittings) {
@@ -212,8 +216,8 @@ public final class ReworkSheet {
     return seat == null || seat.text().endsWith(":") ? Cell.EMPTY : Cell.text(seat.text());
   }
 
-  private static void faces(Sheet.Builder sheet, Comparison comparison, boolean turned) {
-    Map<String, String> faces = RoomDrawings.changedFaces(comparison, turned, MOST_CAVITIES);
+  private static void faces(Sheet.Builder sheet, Comparison way) {
+    Map<String, String> faces = RoomDrawings.changedFaces(way, MOST_CAVITIES);
     if (faces.isEmpty()) {
       return;
     }
