@@ -32,6 +32,7 @@ import org.tugtest.report.Gate;
 import org.tugtest.report.HarnessReport;
 import org.tugtest.report.PrintableText;
 import org.tugtest.report.Report;
+import org.tugtest.report.Tally;
 
 /** One run of {@code as-built}, from its parameters to the verdict. */
 final class AsBuiltRun {
@@ -104,8 +105,10 @@ final class AsBuiltRun {
     if (!refused.isEmpty()) {
       Refusal first = refused.get(0);
       throw new MojoExecutionException(
-          (refused.size() == 1 ? "1 thing" : refused.size() + " things")
-              + " told of the loom as built does not fit the plan; first: "
+          Tally.counted(refused.size(), "thing")
+              + " told of the loom as built "
+              + (refused.size() == 1 ? "does" : "do")
+              + " not fit the plan; first: "
               + first.message()
               + (first.message().endsWith(".") ? " " : "; ")
               + first.remedy());

@@ -75,7 +75,10 @@ public final class CheckMojo extends GatedGoal {
   @Parameter(property = "tugtest.failOnUnannounced", defaultValue = "false")
   private boolean failOnUnannounced;
 
-  /** Whether a folder without any harness file fails the build. */
+  /**
+   * Whether a folder without any harness file fails the build, and a harness that holds no wire, no
+   * device and no connector.
+   */
   @Parameter(property = "tugtest.failOnNoFiles", defaultValue = "true")
   private boolean failOnNoFiles;
 

@@ -13,7 +13,6 @@ import org.tugtest.base.Ground;
 import org.tugtest.base.Seen;
 import org.tugtest.check.RuleCatalog;
 import org.tugtest.check.Selection;
-import org.tugtest.model.Harness;
 import org.tugtest.read.HarnessReader;
 import org.tugtest.report.Gate;
 import org.tugtest.report.HarnessReport;
@@ -23,6 +22,8 @@ import org.tugtest.rule.RuleInfo;
 
 /** One run of {@code check}, from its parameters to the verdict. */
 final class CheckRun {
+  private static final String EMPTY_MEANT = "tugtest.failOnNoFiles=false";
+
   private final Surroundings around;
   private final Workplace place;
   private final CheckOrder order;
@@ -41,7 +42,8 @@ final class CheckRun {
     Selection selection = selection(catalog);
     Gate gate =
         Gates.of(order.failOn(), order.against())
-            .withCoverageMin(Words.percent("tugtest.coverageMin", order.coverageMin()));
+            .withCoverageMin(Words.percent("tugtest.coverageMin", order.coverageMin()))
+            .refusingEmpty(order.failOnNoFiles());
     String day = order.today();
     LocalDate today = day == null ? null : Words.day("tugtest.today", day);
     CiSystem ci = CiSystem.of(order.annotations(), around.environment());
@@ -58,7 +60,9 @@ final class CheckRun {
       Judging judging = new Judging(around, place, catalog, selection, 0, log);
       Against against = judging.find(ground, order.against(), order.against().ofCheck());
       Report report = looking.report(seen.revision(), gate, catalog, judging.judge(seen, against));
-      report.harnesses().stream().filter(CheckRun::holdsNothing).forEach(this::warnOfNothing);
+      report.harnesses().stream()
+          .filter(HarnessReport::holdsNothing)
+          .forEach(root -> warnOfNothing(report, root));
       Optional<Path> shown = reports.write(report, place.output());
       Verdict verdict = new Verdict(around, report, shown, log);
       verdict.print();
@@ -69,26 +73,18 @@ final class CheckRun {
     }
   }
 
-  /** A root that was read and holds nothing passes every rule: a lost file would pass unseen. */
-  private static boolean holdsNothing(HarnessReport root) {
-    Harness harness = root.facts().harness();
-    return !root.facts().unread().contains(root.root())
-        && harness.wires().isEmpty()
-        && harness.devices().isEmpty()
-        && harness.connectors().isEmpty();
-  }
-
-  private void warnOfNothing(HarnessReport root) {
+  private void warnOfNothing(Report report, HarnessReport root) {
     log.warn(
-        PrintableText.of(root.root())
-            + " holds no wire, no device and no connector, so there was nothing to check in it");
+        PrintableText.of(report.path(root.root()))
+            + " holds no wire, no device and no connector, so there was nothing to check in it"
+            + (report.failed(root) ? "; where that is meant, take " + EMPTY_MEANT : ""));
   }
 
   private void nothingToCheck(Looking looking, OutcomeFile outcome) throws MojoExecutionException {
     String why = looking.nothing(order.against());
     if (order.failOnNoFiles()) {
       throw new MojoExecutionException(
-          why + "; a module that shall have none takes tugtest.failOnNoFiles=false");
+          why + "; a module that shall have none takes " + EMPTY_MEANT);
     }
     outcome.say(Report.Outcome.CLEAN);
     log.info("nothing to check: " + why);

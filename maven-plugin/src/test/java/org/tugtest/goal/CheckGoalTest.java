@@ -185,11 +185,24 @@ class CheckGoalTest {
       throws IOException, MojoExecutionException, MojoFailureException {
     String said = "holds no wire, no device and no connector";
     Stage empty = Stage.in(folder).with(Stage.ROOT, "{\"format\": 1}");
-    check(empty, "formats", List.of("json"));
-    assertThat(empty.log().lines()).anyMatch(line -> line.startsWith("car.harness.json " + said));
+    assertThatExceptionOfType(MojoExecutionException.class)
+        .isThrownBy(() -> check(empty, "formats", List.of("json")))
+        .withMessageStartingWith(
+            "cannot check: there is nothing to check in src/main/harness/car.harness.json, which"
+                + " holds no wire");
+    assertThat(empty.outcome()).isEqualTo("cannot-check\n");
+    assertThat(empty.log().lines())
+        .anyMatch(
+            line ->
+                line.startsWith("src/main/harness/car.harness.json " + said)
+                    && line.endsWith("; where that is meant, take tugtest.failOnNoFiles=false"));
     Stage sound = Stage.in(folder).sound();
     check(sound, "formats", List.of("json"));
     assertThat(sound.log().lines()).noneMatch(line -> line.contains(said));
+    Stage meant = Stage.in(folder).with(Stage.ROOT, "{\"format\": 1}");
+    check(meant, "failOnNoFiles", false);
+    assertThat(meant.outcome()).isEqualTo("clean\n");
+    assertThat(meant.log().lines()).anyMatch(line -> line.endsWith("nothing to check in it"));
     Stage unread = Stage.in(folder).with(Stage.ROOT, "{");
     assertThatExceptionOfType(MojoFailureException.class)
         .isThrownBy(() -> check(unread, "formats", List.of("json")));

@@ -22,7 +22,7 @@ class GatesTest {
     for (boolean fresh : new boolean[] {true, false}) {
       for (boolean announced : new boolean[] {true, false}) {
         Gate gate = Gates.of("error", new BaseOrder(false, null, null, fresh, announced));
-        assertThat(gate).isEqualTo(new Gate(Level.ERROR, 0, fresh, announced));
+        assertThat(gate).isEqualTo(new Gate(Level.ERROR, 0, fresh, announced, false));
       }
     }
   }

@@ -16,8 +16,14 @@ import org.tugtest.rule.Coverage;
  * @param onlyNew findings that were there before do not block. Without a baseline the age of none
  *     is known, and all block; where the baseline lacks the harness, none does
  * @param announcedOnly a change of circuits that {@code changes/} does not announce blocks
+ * @param refuseEmpty a root that holds nothing counts as one that could not be checked
  */
-public record Gate(@Nullable Level from, int coverageMin, boolean onlyNew, boolean announcedOnly) {
+public record Gate(
+    @Nullable Level from,
+    int coverageMin,
+    boolean onlyNew,
+    boolean announcedOnly,
+    boolean refuseEmpty) {
   private static final String NEVER = "never";
   private static final int WHOLE = 100;
 
@@ -30,7 +36,7 @@ public record Gate(@Nullable Level from, int coverageMin, boolean onlyNew, boole
 
   /** A gate that all findings and all changes of circuits meet alike. */
   public Gate(@Nullable Level from, int coverageMin) {
-    this(from, coverageMin, false, false);
+    this(from, coverageMin, false, false, false);
   }
 
   /** The gate of that word: a level or {@code never}. */
@@ -42,17 +48,22 @@ public record Gate(@Nullable Level from, int coverageMin, boolean onlyNew, boole
 
   /** The same with a least coverage, 0 to 100 per cent. */
   public Gate withCoverageMin(int percent) {
-    return new Gate(from, percent, onlyNew, announcedOnly);
+    return new Gate(from, percent, onlyNew, announcedOnly, refuseEmpty);
   }
 
   /** The same, letting findings pass that were there before. */
   public Gate forNewOnly() {
-    return new Gate(from, coverageMin, true, announcedOnly);
+    return new Gate(from, coverageMin, true, announcedOnly, refuseEmpty);
   }
 
   /** The same, letting no change of circuits pass that is not announced. */
   public Gate forAnnouncedOnly() {
-    return new Gate(from, coverageMin, onlyNew, true);
+    return new Gate(from, coverageMin, onlyNew, true, refuseEmpty);
+  }
+
+  /** The same, taking a root that holds nothing for one that could not be checked, or not. */
+  public Gate refusingEmpty(boolean refused) {
+    return new Gate(from, coverageMin, onlyNew, announcedOnly, refused);
   }
 
   /** The word in parameters and reports. */

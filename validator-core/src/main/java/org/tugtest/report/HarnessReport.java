@@ -5,6 +5,7 @@ import org.tugtest.check.CheckResult;
 import org.tugtest.check.CheckedFinding;
 import org.tugtest.compare.Age;
 import org.tugtest.facts.Facts;
+import org.tugtest.model.Harness;
 
 /**
  * One root: what is known of it and what came of checking it.
@@ -32,6 +33,15 @@ public record HarnessReport(
   /** Whether a rule broke, or something told of the loom as built could not be used. */
   public boolean failed() {
     return !result.crashes().isEmpty() || (built != null && !built.refused().isEmpty());
+  }
+
+  /** Whether it was read and holds nothing that a rule could judge: a lost file looks like that. */
+  public boolean holdsNothing() {
+    Harness harness = facts.harness();
+    return !facts.unread().contains(root())
+        && harness.wires().isEmpty()
+        && harness.devices().isEmpty()
+        && harness.connectors().isEmpty();
   }
 
   /** Path of the root file, relative to the harness folder. */

@@ -78,7 +78,7 @@ public record Report(
 
   /** How the check ended: what could not be judged outweighs findings. */
   public Outcome outcome() {
-    if (harnesses.isEmpty() || harnesses.stream().anyMatch(HarnessReport::failed)) {
+    if (harnesses.isEmpty() || harnesses.stream().anyMatch(this::failed)) {
       return Outcome.CANNOT_CHECK;
     }
     return harnesses.stream().anyMatch(this::blocked) ? Outcome.FINDINGS : Outcome.CLEAN;
@@ -94,9 +94,14 @@ public record Report(
         || harness.result().coverage().stream().anyMatch(gate::blocks);
   }
 
+  /** Whether this root could not be checked: a rule broke, or it holds nothing. */
+  public boolean failed(HarnessReport harness) {
+    return harness.failed() || (gate.refuseEmpty() && harness.holdsNothing());
+  }
+
   /** Whether nothing of this root blocks and all of it could be judged. */
   public boolean passes(HarnessReport harness) {
-    return !blocked(harness) && !harness.failed();
+    return !blocked(harness) && !failed(harness);
   }
 
   /** The path of a file of the harness, from the folder that places are shown from. */

@@ -29,7 +29,7 @@ public final class VerdictSentence {
 
   /** The verdict over one root, without a full stop. */
   public static String of(Report report, HarnessReport harness) {
-    if (harness.failed()) {
+    if (report.failed(harness)) {
       return "cannot check";
     }
     return report.blocked(harness) ? "blocked by " + why(report, List.of(harness)) : "passes";
@@ -48,9 +48,19 @@ public final class VerdictSentence {
             .sum();
     if (refused > 0) {
       failures.add(
-          (refused == 1 ? "1 thing" : refused + " things")
-              + " told of the loom as built does not fit the plan");
+          Tally.counted(refused, "thing")
+              + " told of the loom as built "
+              + (refused == 1 ? "does" : "do")
+              + " not fit the plan");
     }
+    report.harnesses().stream()
+        .filter(harness -> report.failed(harness) && harness.holdsNothing())
+        .forEach(
+            harness ->
+                failures.add(
+                    "there is nothing to check in "
+                        + report.path(harness.root())
+                        + ", which holds no wire, no device and no connector"));
     return failures;
   }
 

@@ -14,7 +14,7 @@ record Ended(String sign, String word) {
   private static final Ended PASSES = new Ended("ok", "Passes");
 
   static Ended of(Report report, HarnessReport harness) {
-    if (harness.failed()) {
+    if (report.failed(harness)) {
       return NOT_CHECKED;
     }
     return report.blocked(harness) ? BLOCKED : PASSES;

@@ -84,6 +84,9 @@ record VerdictRoom(
           Tally.counted(result.crashes().size(), "rule")
               + " of Tugtest broke: what it would have found is not known.");
     }
+    if (harness.holdsNothing()) {
+      why.add("It holds no wire, no device and no connector: there was nothing to check.");
+    }
     if (report.blocked(harness)) {
       String sentence = VerdictSentence.of(report, harness);
       why.add(
