@@ -2,21 +2,12 @@ package org.tugtest.report.markdown;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import org.tugtest.check.CheckResult;
 import org.tugtest.check.CheckedFinding;
 import org.tugtest.compare.Age;
-import org.tugtest.compare.Announced;
 import org.tugtest.compare.Comparison;
-import org.tugtest.compare.cause.Meeting;
 import org.tugtest.compare.change.Change;
-import org.tugtest.compare.change.Group;
-import org.tugtest.compare.circuit.ElementChange;
-import org.tugtest.compare.circuit.NetChange;
-import org.tugtest.compare.consequence.Consequences;
-import org.tugtest.compare.consequence.Moved;
 import org.tugtest.finding.Finding;
 import org.tugtest.report.AsBuiltReport;
 import org.tugtest.report.Baseline;
@@ -33,7 +24,6 @@ final class ComparePage {
   private static final int SENTENCE = 500;
   private static final int NAME = 120;
   private static final int PATH = 250;
-  private static final int MOST_MOVED = 8;
   private static final int MOST_CAUSES = 4;
 
   /** Bytes of the whole page at which the last root ends at the latest. */
@@ -129,59 +119,15 @@ final class ComparePage {
       room -= page.bytes() - start;
       start = page.bytes();
     }
-    policy(comparison, start + room * 8 / 100);
-    circuits(comparison, baseline.announced(), start + room * 26 / 100);
-    meetings(baseline.meetings(), start + room * 34 / 100);
+    ComparedSections sections = new ComparedSections(comparison, page);
+    sections.policy(start + room * 8 / 100);
+    sections.circuits(baseline.announced(), report.gate().announcedOnly(), start + room * 26 / 100);
+    sections.meetings(baseline.meetings(), start + room * 34 / 100);
     findings(harness, start + room * 52 / 100);
-    changes(comparison, start + room * 68 / 100);
-    moved(comparison, start + room * 76 / 100);
-    resolved(comparison, start + room * 83 / 100);
+    sections.changes(start + room * 68 / 100);
+    sections.moved(start + room * 76 / 100);
+    sections.resolved(start + room * 83 / 100);
     new BenchSections(report, page).write(baseline.work(), start + room * 92 / 100, start + room);
-  }
-
-  private void policy(Comparison comparison, int most) {
-    page.section(
-        "\n#### What is demanded changes too\n\n",
-        comparison.policy(),
-        most,
-        change -> "- " + plain(change.sentence()) + "\n",
-        ComparePage::more);
-  }
-
-  private void circuits(Comparison comparison, Announced announced, int most) {
-    boolean asked = report.gate().announcedOnly() || announced.any();
-    List<String> lines = new ArrayList<>();
-    for (NetChange net : comparison.circuits().nets()) {
-      lines.add(line(net.sentence(), asked, announced.undeclaredNets().contains(net)));
-    }
-    for (ElementChange element : comparison.circuits().elements()) {
-      lines.add(line(element.sentence(), asked, announced.undeclaredElements().contains(element)));
-    }
-    for (Announced.NotMade one : announced.notMade()) {
-      lines.add(
-          "- announced and not made: "
-              + MarkdownText.code(one.id(), NAME)
-              + ": "
-              + plain(one.why())
-              + "\n");
-    }
-    for (String id : announced.old()) {
-      lines.add(
-          "- covered by "
-              + MarkdownText.code(id, NAME)
-              + ", which the base had announced already\n");
-    }
-    page.section(
-        "\n#### " + plain(comparison.circuits().sentence()) + "\n\n",
-        lines,
-        most,
-        line -> line,
-        ComparePage::more);
-  }
-
-  private static String line(String sentence, boolean asked, boolean undeclared) {
-    String announced = undeclared ? " **Not announced.**" : " Announced.";
-    return "- " + plain(sentence) + (asked ? announced : "") + "\n";
   }
 
   private static List<CheckedFinding> fresh(HarnessReport harness) {
@@ -232,97 +178,6 @@ final class ComparePage {
         + String.join(" ", named)
         + (more > 0 ? " And " + more + " more." : "")
         + "\n";
-  }
-
-  private void meetings(List<Meeting> meetings, int most) {
-    page.section(
-        "\n#### Where two changes meet\n\n",
-        meetings,
-        most,
-        meeting ->
-            "- **"
-                + meeting.finding().level().word()
-                + "** "
-                + MarkdownText.code(meeting.finding().rule(), NAME)
-                + " "
-                + plain(meeting.sentence())
-                + "\n",
-        ComparePage::more);
-  }
-
-  private void changes(Comparison comparison, int most) {
-    List<Change> rest =
-        comparison.changes().stream().filter(change -> !change.kind().isPolicy()).toList();
-    Set<Change> firsts = new HashSet<>();
-    Group last = Group.POLICY;
-    for (Change change : rest) {
-      if (!change.group().equals(last)) {
-        firsts.add(change);
-        last = change.group();
-      }
-    }
-    page.section(
-        "\n#### Changes\n\n",
-        rest,
-        most,
-        change ->
-            (firsts.contains(change)
-                    ? "- **" + MarkdownText.plain(change.group().title(), NAME) + "**\n"
-                    : "")
-                + "  - "
-                + plain(change.sentence())
-                + "\n",
-        ComparePage::more);
-  }
-
-  private void moved(Comparison comparison, int most) {
-    List<String> lines = new ArrayList<>();
-    for (Consequences sort : Consequences.of(comparison)) {
-      List<String> shown = new ArrayList<>();
-      for (Moved one : sort.moved().subList(0, Math.min(MOST_MOVED, sort.moved().size()))) {
-        String difference = one.difference();
-        shown.add(
-            one.what()
-                + " "
-                + one.shown(one.before())
-                + " to "
-                + one.shown(one.after())
-                + (difference.isEmpty() ? "" : " (" + difference + ")"));
-      }
-      int left = sort.moved().size() - shown.size();
-      lines.add(
-          "- "
-              + sort.title()
-              + ": "
-              + plain(String.join(", ", shown))
-              + (left > 0 ? " and " + left + " more" : "")
-              + "\n");
-    }
-    page.section("\n#### What moves with it\n\n", lines, most, line -> line, ComparePage::more);
-  }
-
-  private void resolved(Comparison comparison, int most) {
-    List<Finding> resolved =
-        comparison.findings().resolved().stream()
-            .sorted(Comparator.comparing(Finding::level))
-            .toList();
-    page.section(
-        "\n#### Resolved\n\n",
-        resolved,
-        most,
-        finding ->
-            "- "
-                + finding.level().word()
-                + " "
-                + MarkdownText.code(finding.rule(), NAME)
-                + " "
-                + plain(finding.message())
-                + "\n",
-        ComparePage::more);
-  }
-
-  private static String more(List<?> rest) {
-    return "- and " + rest.size() + " more\n";
   }
 
   private static String plain(String text) {
