@@ -1,6 +1,8 @@
 package org.tugtest.expect;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.tugtest.model.Element;
 import org.tugtest.network.ClosedTogether;
 import org.tugtest.network.Edge;
@@ -28,10 +30,16 @@ final class FusedBy {
     }
     Network network = stated.facts().network();
     ClosedTogether together = stated.facts().together();
-    List<Point> plus = network.sources().stream().map(Edge::a).toList();
-    if (plus.isEmpty()) {
+    if (network.sources().isEmpty()) {
       return stated.notJudged("the harness gives no source");
     }
+    Set<Integer> parts = new HashSet<>();
+    ends.forEach(end -> parts.add(network.partOf(network.index(end))));
+    List<Point> plus =
+        network.sources().stream()
+            .map(Edge::a)
+            .filter(point -> parts.contains(network.partOf(network.index(point))))
+            .toList();
     String place = String.valueOf(stated.expectation().at());
     Reach past =
         Reach.from(
@@ -43,7 +51,7 @@ final class FusedBy {
             place + " is also fed past " + fuse.text() + ": " + path.text(), Stated.things(path));
       }
     }
-    Reach all = Reach.from(network, together, plus, Sides::feeds);
+    Reach all = stated.facts().sides().feed();
     return ends.stream().anyMatch(all::reaches)
         ? stated.holds(place + " is fed through " + fuse.text() + " alone")
         : stated

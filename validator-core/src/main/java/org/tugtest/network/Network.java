@@ -26,6 +26,9 @@ public final class Network {
   private final List<Edge> edges = new ArrayList<>();
   private final List<Edge.OfElement> sources = new ArrayList<>();
   private final List<Subject> unplaced = new ArrayList<>();
+  private final List<Point> shownPoints = Collections.unmodifiableList(points);
+  private final List<Edge> shownEdges = Collections.unmodifiableList(edges);
+  private final int[] partOf;
   private final int[] ends;
   private final int[] firstAt;
   private final int[] edgesAt;
@@ -50,6 +53,11 @@ public final class Network {
       counts[ends[2 * i] + 1]++;
       counts[ends[2 * i + 1] + 1]++;
     }
+    Joined joined = new Joined(points.size());
+    for (int i = 0; i < edges.size(); i++) {
+      joined.join(ends[2 * i], ends[2 * i + 1]);
+    }
+    partOf = joined.numbered();
     Arrays.parallelPrefix(counts, Integer::sum);
     firstAt = counts.clone();
     edgesAt = new int[2 * edges.size()];
@@ -66,7 +74,7 @@ public final class Network {
 
   /** Every point, each once. */
   public List<Point> points() {
-    return Collections.unmodifiableList(points);
+    return shownPoints;
   }
 
   /** Where a point stands in {@link #points}; -1 when the harness has no such point. */
@@ -79,7 +87,7 @@ public final class Network {
 
   /** Everything that lies between two different points. */
   public List<Edge> edges() {
-    return Collections.unmodifiableList(edges);
+    return shownEdges;
   }
 
   /** Where an edge of this network stands in {@link #edges}; -1 for any other. */
@@ -101,6 +109,13 @@ public final class Network {
   /** Where the point at the other end of the edge of that number stands. */
   public int across(int edge, int point) {
     return ends[2 * edge] == point ? ends[2 * edge + 1] : ends[2 * edge];
+  }
+
+  /**
+   * The part of the network that the point of that index is in: whatever edges join, open or not.
+   */
+  public int partOf(int point) {
+    return partOf[point];
   }
 
   /** What lies at a point. */

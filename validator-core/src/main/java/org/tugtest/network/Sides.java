@@ -34,16 +34,16 @@ public record Sides(Reach feed, Reach unfused, Reach back) {
         Reach.from(network, together, plus, Sides::feeds),
         Reach.from(
             network, together, unlimited, (edge, from) -> !isFuse(edge) && feeds(edge, from)),
-        Reach.from(network, together, minus, (edge, from) -> passes(edge, from.equals(edge.b()))));
+        Reach.from(network, together, minus, (edge, from) -> passes(edge, from, edge.b())));
   }
 
   /** Whether the feed side goes on through an edge, coming from {@code from}. */
   public static boolean feeds(Edge edge, Point from) {
-    return passes(edge, from.equals(edge.a()));
+    return passes(edge, from, edge.a());
   }
 
-  /** Whether a side goes on through an edge. */
-  private static boolean passes(Edge edge, boolean alongDiode) {
+  /** Whether a side goes on through an edge; through a diode only from one of its ends. */
+  private static boolean passes(Edge edge, Point from, Point intoDiode) {
     if (!(edge instanceof Edge.OfElement inside)) {
       return true;
     }
@@ -51,7 +51,7 @@ public record Sides(Reach feed, Reach unfused, Reach back) {
     return element instanceof Element.Contact
         || element instanceof Element.Link
         || (element instanceof Element.Fuse && inside.fitted())
-        || (element instanceof Element.Diode && alongDiode);
+        || (element instanceof Element.Diode && from.equals(intoDiode));
   }
 
   /** Whether an edge is a fuse, a trip or an empty way for one. */

@@ -2,11 +2,12 @@ package org.tugtest.protect;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
@@ -31,8 +32,10 @@ final class LimitedReturns {
   private final BlockTree blocks;
   private final BitSet before = new BitSet();
   private final Limits limits;
-  private final List<ReturnTree.Draw> draws;
   private final List<Edge.OfElement> limited = new ArrayList<>();
+  private final Map<Integer, List<Edge.OfElement>> limitedOfGroup = new HashMap<>();
+  private final Map<Integer, List<Edge.OfElement>> limitedOfBlock = new HashMap<>();
+  private final Map<Integer, List<ReturnTree.Draw>> drawsOfBlock = new HashMap<>();
 
   /**
    * What a wire can see.
@@ -51,7 +54,6 @@ final class LimitedReturns {
   LimitedReturns(Network network, Reach back, ReturnTree tree, Limits limits) {
     this.network = network;
     this.limits = limits;
-    this.draws = tree.all();
     List<Point> strong = new ArrayList<>();
     for (Edge.OfElement source : network.sources()) {
       if (Double.isInfinite(most(source))) {
@@ -68,8 +70,13 @@ final class LimitedReturns {
       }
     }
     strong.forEach(minus -> strongGroups.add(group(minus)));
+    for (ReturnTree.Draw draw : tree.all()) {
+      drawsOfBlock.computeIfAbsent(blocks.block(draw.home()), none -> new ArrayList<>()).add(draw);
+    }
     for (Edge.OfElement source : limited) {
       int block = blocks.block(source.b());
+      limitedOfBlock.computeIfAbsent(block, none -> new ArrayList<>(1)).add(source);
+      limitedOfGroup.computeIfAbsent(group(source.b()), none -> new ArrayList<>(1)).add(source);
       while (block >= 0 && !before.get(block)) {
         before.set(block);
         block = blocks.towards(block);
@@ -91,20 +98,18 @@ final class LimitedReturns {
     if (limited.isEmpty() || (strong && !isBefore(blocks.block(wire)))) {
       return Optional.empty();
     }
-    Predicate<Point> beyond = beyond(wire);
-    List<Edge.OfElement> sources = new ArrayList<>();
+    List<Edge.OfElement> sources =
+        strong
+            ? beyond(wire, limitedOfBlock)
+            : limitedOfGroup.getOrDefault(group(wire.a()), List.of());
     double most = 0;
-    for (Edge.OfElement source : limited) {
-      if (beyond.test(source.b())) {
-        sources.add(source);
-        most += most(source);
-      }
+    for (Edge.OfElement source : sources) {
+      most += most(source);
     }
     if (sources.isEmpty() || most >= all) {
       return Optional.empty();
     }
-    List<ReturnTree.Draw> there =
-        strong ? draws.stream().filter(draw -> beyond.test(draw.home())).toList() : List.of();
+    List<ReturnTree.Draw> there = strong ? beyond(wire, drawsOfBlock) : List.of();
     if (there.size() > MOST_LOADS) {
       return Optional.empty();
     }
@@ -131,17 +136,13 @@ final class LimitedReturns {
     return joined.find(network.index(point));
   }
 
-  /** What lies beyond a wire, seen from the strong sources; all of it where there are none. */
-  private Predicate<Point> beyond(Edge.OfWire wire) {
-    int group = group(wire.a());
-    if (!strongGroups.contains(group)) {
-      return point -> group(point) == group;
-    }
+  /** What lies in the blocks beyond a wire, seen from the strong sources. */
+  private <T> List<T> beyond(Edge.OfWire wire, Map<Integer, List<T>> ofBlock) {
     int first = blocks.block(wire);
-    int end = first < 0 ? first : blocks.end(first);
-    return point -> {
-      int block = blocks.block(point);
-      return block >= first && block < end;
-    };
+    List<T> beyond = new ArrayList<>();
+    for (int block = first; first >= 0 && block < blocks.end(first); block++) {
+      beyond.addAll(ofBlock.getOrDefault(block, List.of()));
+    }
+    return beyond;
   }
 }

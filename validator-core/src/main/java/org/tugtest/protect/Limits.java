@@ -285,11 +285,15 @@ final class Limits {
     return flow.cut();
   }
 
-  /** What faults in some loads can draw together, switches and relays closed in every way. */
-  FaultFlow into(List<ReturnTree.Draw> draws, ToDoubleFunction<Edge.OfElement> rating) {
-    FeedGraph graph = graph(Map.of(), rating);
-    FaultFlow flow = new FaultFlow(graph, new SectionLimits(graph));
-    ReturnLimits.add(flow, draws, graph);
+  /**
+   * What faults in some loads can draw together, switches and relays closed in every way; with that
+   * rating too.
+   */
+  synchronized FaultFlow into(
+      List<ReturnTree.Draw> draws, ToDoubleFunction<Edge.OfElement> rating) {
+    Laid laid = known.computeIfAbsent(Map.of(), none -> Laid.of(graph(none, rating)));
+    FaultFlow flow = new FaultFlow(laid.graph(), laid.sections());
+    ReturnLimits.add(flow, draws, laid.graph());
     return flow;
   }
 }

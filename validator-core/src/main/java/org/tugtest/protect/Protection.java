@@ -2,6 +2,7 @@ package org.tugtest.protect;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,6 +42,7 @@ public final class Protection {
   private final FirstPieces firstPieces;
   private final Limits limits;
   private final Ratings ratings;
+  private final Map<Pins, Boolean> alone = new HashMap<>();
   private final List<Edge.OfElement> unrated = new ArrayList<>();
   private final Map<String, Exposure> exposures = new LinkedHashMap<>();
   private final Map<String, Exposure> returning = new LinkedHashMap<>();
@@ -48,6 +50,9 @@ public final class Protection {
   private final Map<String, Integer> blocks = new LinkedHashMap<>();
   private final Map<String, LimitedReturns.Bound> boundBack = new LinkedHashMap<>();
   private final Map<String, Map<Integer, Integer>> standing = new LinkedHashMap<>();
+
+  /** The pins of a source. */
+  private record Pins(Point plus, Point minus) {}
 
   private Protection(Harness harness, Network network, ClosedTogether together) {
     this.network = network;
@@ -156,16 +161,24 @@ public final class Protection {
 
   /** Whether these are the pins of a source, and no other source feeds the first. */
   private boolean ownSource(Point plus, Point minus) {
+    boolean own =
+        network.sources().stream()
+            .anyMatch(source -> source.a().equals(plus) && source.b().equals(minus));
+    return own && alone.computeIfAbsent(new Pins(plus, minus), this::feedsAlone);
+  }
+
+  /** Whether no source with other pins feeds the first of these. */
+  private boolean feedsAlone(Pins pins) {
+    int part = network.partOf(network.index(pins.plus()));
     List<Point> others = new ArrayList<>();
-    boolean own = false;
     for (Edge.OfElement source : network.sources()) {
-      boolean here = source.a().equals(plus) && source.b().equals(minus);
-      own |= here;
-      if (!here) {
+      boolean here = source.a().equals(pins.plus()) && source.b().equals(pins.minus());
+      if (!here && network.partOf(network.index(source.a())) == part) {
         others.add(source.a());
       }
     }
-    return own && !Reach.from(network, together, others, this::goesOn).reaches(plus);
+    return others.isEmpty()
+        || !Reach.from(network, together, others, this::goesOn).reaches(pins.plus());
   }
 
   private double rating(Edge.OfElement fuse, double whenUnknown) {

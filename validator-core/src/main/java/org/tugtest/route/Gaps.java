@@ -52,7 +52,7 @@ final class Gaps {
     if (index < 0) {
       names.add(node);
     } else {
-      ways.piece(index).forEach(one -> names.add(ways.node(one)));
+      ways.together(index).forEach(one -> names.add(ways.node(one)));
     }
     return Collections.unmodifiableSet(names);
   }

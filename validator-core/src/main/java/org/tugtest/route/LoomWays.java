@@ -7,62 +7,54 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jgrapht.Graph;
-import org.jgrapht.graph.WeightedPseudograph;
+import org.jgrapht.graph.MaskSubgraph;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.model.Layout;
 import org.tugtest.network.Joined;
 
 /**
- * The segments that the wires of one loom may use, as a graph: its own and those of files without a
- * loom. Nodes and segments are numbered; the number of a segment is its rank in natural order, by
- * which one of equal ways is chosen. A segment that gives no length is there as one of no length,
- * so that a way which is shortest without it is surely shortest.
+ * The segments that the wires of one loom may use: its own and those of files without a loom. Nodes
+ * and segments have the numbers of the graph of all. A segment that gives no length is there as one
+ * of no length, so that a way which is shortest without it is surely shortest.
  */
 final class LoomWays {
   private static final double THOUSANDTHS = 1000;
-  private final List<Layout.Segment> segments = new ArrayList<>();
-  private final Map<String, Integer> rankOf = new HashMap<>();
-  private final List<String> nodes = new ArrayList<>();
-  private final Map<String, Integer> indexOf = new HashMap<>();
-  private final Graph<Integer, Integer> graph = new WeightedPseudograph<>(Integer.class);
-  private final int[] pieceOf;
+  private final SegmentGraph all;
+  private final Set<String> looms;
+  private final Graph<Integer, Integer> graph;
+  private final Map<Integer, Integer> small = new HashMap<>();
+  private final int[] pieces;
   private final boolean loops;
 
-  /** The ways along these segments, which stand in natural order. */
-  LoomWays(Iterable<Layout.Segment> usable) {
-    List<int[]> ends = new ArrayList<>();
-    for (Layout.Segment segment : usable) {
-      if (segment.from() != null && segment.to() != null) {
-        ends.add(new int[] {node(segment.from()), node(segment.to())});
-        graph.addEdge(last(ends)[0], last(ends)[1], segments.size());
-        rankOf.put(segment.id(), segments.size());
-        segments.add(segment);
+  /** The ways along the segments of these looms and those of none. */
+  LoomWays(SegmentGraph all, Set<String> looms) {
+    this.all = all;
+    this.looms = looms;
+    this.graph = new MaskSubgraph<>(all.graph(), node -> false, rank -> !usable(rank));
+    List<int[]> joins = new ArrayList<>();
+    for (String loom : looms) {
+      for (int rank : all.ofLoom(loom)) {
+        joins.add(new int[] {smallOf(all.end(rank, 0)), smallOf(all.end(rank, 1))});
       }
     }
-    Joined joined = new Joined(nodes.size());
-    boolean round = false;
-    for (int[] segment : ends) {
-      round |= joined.find(segment[0]) == joined.find(segment[1]);
-      joined.join(segment[0], segment[1]);
+    Joined joined = new Joined(small.size());
+    boolean round = all.looseLoops();
+    for (int[] join : joins) {
+      round |= joined.find(join[0]) == joined.find(join[1]);
+      joined.join(join[0], join[1]);
     }
     loops = round;
-    pieceOf = joined.numbered();
+    pieces = joined.numbered();
   }
 
-  private static int[] last(List<int[]> ends) {
-    return ends.get(ends.size() - 1);
+  /** Pieces of no loom that these looms reach are numbered from 0. */
+  private Integer smallOf(int node) {
+    return small.computeIfAbsent(all.loosePiece(node), none -> small.size());
   }
 
-  private Integer node(String id) {
-    Integer known = indexOf.get(id);
-    if (known != null) {
-      return known;
-    }
-    Integer index = nodes.size();
-    nodes.add(id);
-    indexOf.put(id, index);
-    graph.addVertex(index);
-    return index;
+  private boolean usable(int rank) {
+    String loom = all.segment(rank).loom();
+    return loom == null || looms.contains(loom);
   }
 
   /** The length of a segment in mm; null when it gives none. */
@@ -82,25 +74,27 @@ final class LoomWays {
 
   /** The number of a node; -1 when no segment of these reaches it. */
   int index(String node) {
-    return indexOf.getOrDefault(node, -1);
+    int index = all.index(node);
+    return index < 0 || graph.edgesOf(index).isEmpty() ? -1 : index;
   }
 
   String node(int index) {
-    return nodes.get(index);
+    return all.node(index);
   }
 
   /** The rank of a segment; -1 when the loom may not use it. */
   int rank(String segment) {
-    return rankOf.getOrDefault(segment, -1);
+    int rank = all.rank(segment);
+    return rank < 0 || !usable(rank) ? -1 : rank;
   }
 
   Layout.Segment segment(int rank) {
-    return segments.get(rank);
+    return all.segment(rank);
   }
 
   /** The length of a segment in thousandths of a millimetre; 0 when it gives none. */
   long length(int rank) {
-    Double length = length(segments.get(rank));
+    Double length = length(all.segment(rank));
     return length == null ? 0 : thousandths(length);
   }
 
@@ -114,11 +108,7 @@ final class LoomWays {
 
   /** Whether a segment gives its length. */
   boolean known(int rank) {
-    return length(segments.get(rank)) != null;
-  }
-
-  boolean isEmpty() {
-    return segments.isEmpty();
+    return length(all.segment(rank)) != null;
   }
 
   /** Whether there is more than one way between some two nodes. */
@@ -128,17 +118,24 @@ final class LoomWays {
 
   /** Whether two nodes hang together, by their numbers. */
   boolean joined(int one, int other) {
-    return pieceOf[one] == pieceOf[other];
+    return piece(one) == piece(other);
   }
 
-  /** The nodes that hang together with this one, itself included. */
-  Set<Integer> piece(int index) {
-    Set<Integer> piece = new LinkedHashSet<>();
-    for (int node = 0; node < pieceOf.length; node++) {
+  /** The pieces that looms join have the numbers below 0. */
+  private int piece(int node) {
+    int loose = all.loosePiece(node);
+    Integer its = small.get(loose);
+    return its == null ? loose : -1 - pieces[its];
+  }
+
+  /** The nodes that hang together with this one, itself included, by their numbers. */
+  Set<Integer> together(int index) {
+    Set<Integer> together = new LinkedHashSet<>();
+    for (int node = 0; node < all.nodes(); node++) {
       if (joined(node, index)) {
-        piece.add(node);
+        together.add(node);
       }
     }
-    return piece;
+    return together;
   }
 }

@@ -34,7 +34,7 @@ public final class Routes {
 
   private final Harness harness;
   private final Stands stands;
-  private final SegmentsByLoom segments;
+  private final SegmentGraph segments;
   private final Map<String, LoomWays> byLoom = new TreeMap<>();
   private final Map<String, Gap> gapOf = new LinkedHashMap<>();
   private final Map<String, Route> routes = new LinkedHashMap<>();
@@ -49,7 +49,7 @@ public final class Routes {
   private Routes(Harness harness, Wiring wiring) {
     this.harness = harness;
     this.stands = new Stands(harness, wiring);
-    this.segments = new SegmentsByLoom(harness.layout());
+    this.segments = new SegmentGraph(harness.layout());
   }
 
   /**

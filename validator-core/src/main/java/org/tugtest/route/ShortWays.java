@@ -16,7 +16,7 @@ import org.tugtest.text.NaturalOrder;
  */
 public final class ShortWays {
   private final Harness harness;
-  private final SegmentsByLoom segments;
+  private final SegmentGraph segments;
   private final Map<Set<String>, Asked> byLooms = new HashMap<>();
 
   private record Asked(PairWays pairs, LegWays legs) {}
@@ -32,7 +32,7 @@ public final class ShortWays {
   /** Ways along the layout of a harness. */
   public ShortWays(Harness harness) {
     this.harness = harness;
-    this.segments = new SegmentsByLoom(harness.layout());
+    this.segments = new SegmentGraph(harness.layout());
   }
 
   /**

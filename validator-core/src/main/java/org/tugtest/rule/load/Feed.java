@@ -34,17 +34,54 @@ public record Feed(
     Way supply,
     Way back) {
 
+  /** The ways of the current of a load in a state. */
+  private record Ways(Point high, Point low, Way supply, Way back) {
+    static Ways of(Facts facts, OperatingPoint state, Edge.OfElement load) {
+      boolean forward = state.amps(load) >= 0;
+      Point high = forward ? load.a() : load.b();
+      Point low = forward ? load.b() : load.a();
+      Flows flows = Flows.in(facts, state);
+      return new Ways(high, low, Way.supply(state, flows, high), Way.back(state, flows, low));
+    }
+
+    boolean shared() {
+      return supply.source() == null || back.source() == null;
+    }
+  }
+
   /** The feed of a load in a state; empty when no current of a source flows through it. */
   public static Optional<Feed> of(Facts facts, OperatingPoint state, Edge.OfElement load) {
+    return state.draws(load)
+        ? of(facts, state, load, Ways.of(facts, state, load))
+        : Optional.empty();
+  }
+
+  /**
+   * The feed of a load in a state.
+   *
+   * @param feed it, when there is one and it is not shared
+   * @param shared whether the current of the load passes another load or coil as well, before it or
+   *     behind it: the two share the volts, and what one does not get is no loss
+   */
+  record Own(Optional<Feed> feed, boolean shared) {}
+
+  /** The feed of a load in a state that it shares with no other. */
+  static Own own(Facts facts, OperatingPoint state, Edge.OfElement load) {
     if (!state.draws(load)) {
-      return Optional.empty();
+      return new Own(Optional.empty(), false);
     }
-    boolean forward = state.amps(load) >= 0;
-    Point high = forward ? load.a() : load.b();
-    Point low = forward ? load.b() : load.a();
-    Flows flows = Flows.in(facts, state);
-    Way supply = Way.supply(state, flows, high);
-    Way back = Way.back(state, flows, low);
+    Ways ways = Ways.of(facts, state, load);
+    return ways.shared()
+        ? new Own(Optional.empty(), true)
+        : new Own(of(facts, state, load, ways), false);
+  }
+
+  private static Optional<Feed> of(
+      Facts facts, OperatingPoint state, Edge.OfElement load, Ways ways) {
+    Point high = ways.high();
+    Point low = ways.low();
+    Way supply = ways.supply();
+    Way back = ways.back();
     Edge.OfElement source = supply.source();
     if (source == null) {
       return Optional.empty();
@@ -82,21 +119,6 @@ public record Feed(
   /** Volts lost there and back. */
   public double drop() {
     return supplyDrop + returnDrop;
-  }
-
-  /**
-   * Whether the current of a load in a state passes another load or coil as well, before it or
-   * behind it: the two share the volts, and what one does not get is no loss.
-   */
-  static boolean isShared(Facts facts, OperatingPoint state, Edge.OfElement load) {
-    if (!state.draws(load)) {
-      return false;
-    }
-    boolean forward = state.amps(load) >= 0;
-    Flows flows = Flows.in(facts, state);
-    Way supply = Way.supply(state, flows, forward ? load.a() : load.b());
-    Way back = Way.back(state, flows, forward ? load.b() : load.a());
-    return supply.source() == null || back.source() == null;
   }
 
   /** The weakest figure on both ways. */

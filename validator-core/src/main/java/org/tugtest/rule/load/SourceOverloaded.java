@@ -93,11 +93,12 @@ public final class SourceOverloaded implements Rule {
           told.addAll(sources);
           ledger.finding(finding(facts, states), sources.stream().map(Edge::subject).toList());
         });
+    List<Edge.OfElement> open =
+        Users.loads(facts).stream().filter(load -> !says((Element.Load) load.element())).toList();
     for (Edge.OfElement source : facts.network().sources()) {
       Double most = ((Element.Source) source.element()).maxA();
       if (most != null && !told.contains(source)) {
-        Optional<Edge.OfElement> open = lacksDraw(facts, source);
-        if (open.isPresent()) {
+        if (lacksDraw(facts, source, open)) {
           ledger.notJudged(source.subject(), "a load that it feeds does not say what it draws");
         } else {
           ledger.fine();
@@ -106,22 +107,19 @@ public final class SourceOverloaded implements Rule {
     }
   }
 
-  /** A wanted load on the circuit of a source that leaves open what it draws. */
-  private static Optional<Edge.OfElement> lacksDraw(Facts facts, Edge.OfElement source) {
+  /** Whether a wanted load on the circuit of a source leaves open what it draws. */
+  private static boolean lacksDraw(Facts facts, Edge.OfElement source, List<Edge.OfElement> open) {
+    int plus = facts.network().index(source.a());
     return facts.operating().all().stream()
-        .flatMap(
+        .anyMatch(
             state ->
-                Users.loads(facts).stream()
-                    .filter(
+                open.stream()
+                    .anyMatch(
                         load ->
                             state.wanted(load)
-                                && !says((Element.Load) load.element())
                                 && state
                                     .solution()
-                                    .oneIsland(
-                                        facts.network().index(load.a()),
-                                        facts.network().index(source.a()))))
-        .findFirst();
+                                    .oneIsland(facts.network().index(load.a()), plus)));
   }
 
   private static boolean says(Element.Load load) {

@@ -142,11 +142,9 @@ public final class VoltageDropExcessive implements Rule {
       for (OperatingPoint state : facts.operating().all()) {
         if (state.wanted(load)) {
           wanted = true;
-          if (Feed.isShared(facts, state, load)) {
-            shared = true;
-            continue;
-          }
-          Optional<Feed> feed = Feed.of(facts, state, load);
+          Feed.Own own = Feed.own(facts, state, load);
+          shared |= own.shared();
+          Optional<Feed> feed = own.feed();
           if (feed.isPresent()) {
             held.add(held(facts, settings, feed.get()));
             unknown = unknown == null ? feed.get().unknown().orElse(null) : unknown;

@@ -1,18 +1,18 @@
 package org.tugtest.rule.load;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Function;
+import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.finding.Basis;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
+import org.tugtest.network.Network;
 import org.tugtest.network.Point;
 import org.tugtest.operate.OperatingPoint;
 
@@ -42,42 +42,83 @@ public record Way(Point start, List<Step> steps, Point end, Edge.@Nullable OfEle
 
   /** From the end of a load at which current comes in, against the current. */
   static Way supply(OperatingPoint state, Flows flows, Point start) {
-    return walk(state, start, flows::bringing);
+    return walk(state, flows, start, flows::bringing);
   }
 
   /** From the end of a load at which current goes out, along the current. */
   static Way back(OperatingPoint state, Flows flows, Point start) {
-    return walk(state, start, flows::taking);
+    return walk(state, flows, start, flows::taking);
   }
 
   private static Way walk(
-      OperatingPoint state, Point start, Function<Point, List<Flows.Flow>> flows) {
+      OperatingPoint state, Flows flows, Point start, IntFunction<List<Flows.Flow>> next) {
+    Network network = flows.network();
     List<Step> steps = new ArrayList<>();
-    Set<Point> passed = new HashSet<>();
-    Point at = start;
+    Passed passed = new Passed();
+    int at = network.index(start);
     while (passed.add(at)) {
-      Flows.Flow most = strongest(flows.apply(at), at, passed);
+      Flows.Flow most = strongest(next.apply(at), passed);
       if (most == null) {
         break;
       }
       Edge edge = most.edge();
       if (edge instanceof Edge.OfElement inside && inside.element() instanceof Element.Source) {
-        return new Way(start, steps, at, inside);
+        return new Way(start, steps, network.points().get(at), inside);
       }
       steps.add(new Step(edge, Math.abs(state.across(edge)), most.amps()));
-      at = edge.across(at);
+      at = most.to();
     }
-    return new Way(start, steps, at, null);
+    return new Way(start, steps, network.points().get(at), null);
   }
 
-  private static Flows.@Nullable Flow strongest(
-      List<Flows.Flow> flows, Point at, Set<Point> passed) {
+  private static Flows.@Nullable Flow strongest(List<Flows.Flow> flows, Passed passed) {
     for (Flows.Flow flow : flows) {
-      if (!passed.contains(flow.edge().across(at))) {
+      if (!passed.has(flow.to())) {
         return flow;
       }
     }
     return null;
+  }
+
+  /** Points that were passed; ways are mostly short. */
+  private static final class Passed {
+    private static final int FEW = 24;
+    private final int[] few = new int[FEW];
+    private int count;
+    private @Nullable BitSet many;
+
+    boolean has(int point) {
+      BitSet all = many;
+      if (all != null) {
+        return all.get(point);
+      }
+      for (int i = 0; i < count; i++) {
+        if (few[i] == point) {
+          return true;
+        }
+      }
+      return false;
+    }
+
+    boolean add(int point) {
+      if (has(point)) {
+        return false;
+      }
+      if (count < FEW) {
+        few[count++] = point;
+        return true;
+      }
+      BitSet all = many;
+      if (all == null) {
+        all = new BitSet();
+        for (int one : few) {
+          all.set(one);
+        }
+        many = all;
+      }
+      all.set(point);
+      return true;
+    }
   }
 
   /** The weakest figure among the resistances on the way. */
@@ -91,10 +132,12 @@ public record Way(Point start, List<Step> steps, Point end, Edge.@Nullable OfEle
 
   /** The first wire or joint of which a part of the resistance is not known. */
   Optional<Edge> unknown(OperatingPoint state) {
-    return steps.stream()
-        .map(Step::edge)
-        .filter(edge -> !state.resistance(edge).known())
-        .findFirst();
+    for (Step step : steps) {
+      if (!state.resistance(step.edge()).known()) {
+        return Optional.of(step.edge());
+      }
+    }
+    return Optional.empty();
   }
 
   /** The things on both ways that lose most, greatest first: {@code 0.21 V in W12 at 8.0 A}. */
