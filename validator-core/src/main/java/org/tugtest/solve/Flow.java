@@ -1,22 +1,36 @@
 package org.tugtest.solve;
 
-import java.util.Arrays;
+import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Volts and currents of a linear network. */
 final class Flow {
-  private static final int REFINEMENTS = 2;
   private final Linear linear;
+  private final Grid grid;
   private final Islands islands;
-  private final Factor factor;
   private final double[] high;
   private final double[] low;
-  private final double[] amps;
+  private final double @Nullable [] amps;
+  private volatile @Nullable Factor factor;
 
-  /** Currents through metal are not filled in yet. */
-  Flow(Linear linear, Islands islands, Factor factor, double[] high, double[] low, double[] amps) {
+  /**
+   * Volts and currents.
+   *
+   * @param factor null: it is made when it is asked for
+   * @param high volts of each cluster, but for the small part that is in {@code low}
+   * @param amps of each branch; null: not reckoned
+   */
+  Flow(
+      Linear linear,
+      Grid grid,
+      @Nullable Factor factor,
+      double[] high,
+      double[] low,
+      double @Nullable [] amps) {
     this.linear = linear;
-    this.islands = islands;
+    this.grid = grid;
+    this.islands = grid.islands();
     this.factor = factor;
     this.high = high;
     this.low = low;
@@ -31,8 +45,40 @@ final class Flow {
     return islands;
   }
 
+  /** The factor of the network; not where {@link #canBeFactored} says no. */
   Factor factor() {
-    return factor;
+    return made().orElseThrow();
+  }
+
+  /** Whether it has a factor, as far as can be computed. */
+  boolean canBeFactored() {
+    return made().isPresent();
+  }
+
+  private Optional<Factor> made() {
+    Factor known = factor;
+    if (known != null) {
+      return Optional.of(known);
+    }
+    Optional<Factor> found = grid.factor(linear);
+    factor = found.orElse(null);
+    return found;
+  }
+
+  double[] high() {
+    return high;
+  }
+
+  double[] low() {
+    return low;
+  }
+
+  boolean hasAmps() {
+    return amps != null;
+  }
+
+  private double[] reckoned() {
+    return Objects.requireNonNull(amps, "currents");
   }
 
   /** Volts of a node against the ground of its island. */
@@ -59,77 +105,25 @@ final class Flow {
 
   /** The current through a branch, {@code a} to {@code b}. */
   double amps(int branch) {
-    return amps[branch];
+    return reckoned()[branch];
   }
 
   double[] allAmps() {
-    return amps.clone();
+    return reckoned().clone();
   }
 
   boolean isFinite() {
-    return Arrays.stream(high).allMatch(Double::isFinite)
-        && Arrays.stream(low).allMatch(Double::isFinite);
+    for (int i = 0; i < high.length; i++) {
+      if (!Double.isFinite(high[i]) || !Double.isFinite(low[i])) {
+        return false;
+      }
+    }
+    return true;
   }
 
-  /**
-   * The same with the currents through metal, which are those of equal resistances as these become
-   * small: a second network of the metal alone, into which the other currents flow.
-   */
+  /** The same with the currents through metal. */
   Flow withMetal() {
-    int[] metal = new int[linear.branches()];
-    int count = 0;
-    double[] into = new double[linear.nodes()];
-    for (int i = 0; i < linear.branches(); i++) {
-      if (linear.metal(i)) {
-        metal[count++] = i;
-      } else {
-        into[linear.a(i)] -= amps[i];
-        into[linear.b(i)] += amps[i];
-      }
-    }
-    if (count == 0) {
-      return this;
-    }
-    int[] from = new int[count];
-    int[] to = new int[count];
-    double[] ones = new double[count];
-    Arrays.fill(ones, 1);
-    for (int i = 0; i < count; i++) {
-      from[i] = linear.a(metal[i]);
-      to[i] = linear.b(metal[i]);
-    }
-    boolean[] grounded = new boolean[linear.nodes()];
-    boolean[] seen = new boolean[islands.clusters()];
-    for (int node = 0; node < linear.nodes(); node++) {
-      grounded[node] = !seen[islands.clusterOf(node)];
-      seen[islands.clusterOf(node)] = true;
-    }
-    Optional<Factor> bars = Structure.of(linear.nodes(), from, to, grounded).factor(ones);
-    if (bars.isEmpty()) {
-      return this;
-    }
-    double[] high = bars.get().solve(into);
-    double[] through = new double[count];
-    double[] low = new double[high.length];
-    for (int round = 0; ; round++) {
-      double[] missing = into.clone();
-      for (int i = 0; i < count; i++) {
-        through[i] = high[from[i]] - high[to[i]] + (low[from[i]] - low[to[i]]);
-        missing[from[i]] -= through[i];
-        missing[to[i]] += through[i];
-      }
-      if (round == REFINEMENTS) {
-        break;
-      }
-      double[] more = bars.get().solve(missing);
-      for (int i = 0; i < low.length; i++) {
-        low[i] += more[i];
-      }
-    }
-    double[] all = amps.clone();
-    for (int i = 0; i < count; i++) {
-      all[metal[i]] = through[i];
-    }
-    return new Flow(linear, islands, factor, this.high, this.low, all);
+    double[] all = reckoned().clone();
+    return grid.bars(linear).fill(all) ? new Flow(linear, grid, factor, high, low, all) : this;
   }
 }

@@ -2,6 +2,7 @@ package org.tugtest.solve;
 
 import java.util.Arrays;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The structure of a linear network: made once for a set of open and closed branches, then solved
@@ -10,10 +11,11 @@ import java.util.Optional;
 final class Grid {
   private static final int REFINEMENTS = 2;
   private final Islands islands;
-  private final Structure structure;
   private final int[] conducting;
   private final int[] from;
   private final int[] to;
+  private @Nullable Structure structure;
+  private @Nullable Bars bars;
 
   private Grid(Linear linear) {
     islands = Islands.of(linear);
@@ -31,7 +33,6 @@ final class Grid {
       from[i] = islands.clusterOf(linear.a(conducting[i]));
       to[i] = islands.clusterOf(linear.b(conducting[i]));
     }
-    structure = Structure.of(islands.clusters(), from, to, islands.grounds());
   }
 
   /** The structure of these branches as they are open, closed or conducting. */
@@ -43,25 +44,70 @@ final class Grid {
     return islands;
   }
 
+  private synchronized Structure structure() {
+    Structure made = structure;
+    if (made == null) {
+      made = Structure.of(islands.clusters(), from, to, islands.grounds());
+      structure = made;
+    }
+    return made;
+  }
+
+  /**
+   * The metal of a network of this structure.
+   *
+   * @param linear one
+   */
+  synchronized Bars bars(Linear linear) {
+    Bars made = bars;
+    if (made == null) {
+      made = new Bars(linear, islands);
+      bars = made;
+    }
+    return made;
+  }
+
+  /** The factor of a network of this structure; empty when it is not positive definite. */
+  Optional<Factor> factor(Linear linear) {
+    double[] siemens = new double[conducting.length];
+    for (int i = 0; i < siemens.length; i++) {
+      siemens[i] = linear.siemens(conducting[i]);
+    }
+    return structure().factor(siemens);
+  }
+
   /**
    * Solves the network with other figures on the same branches.
    *
    * @return empty when the matrix is not positive definite
    */
   Optional<Flow> solve(Linear linear) {
-    double[] siemens = new double[conducting.length];
-    for (int i = 0; i < siemens.length; i++) {
-      siemens[i] = linear.siemens(conducting[i]);
-    }
-    return structure.factor(siemens).map(factor -> flow(linear, factor));
+    return rough(linear).map(this::refined);
   }
 
-  private Flow flow(Linear linear, Factor factor) {
-    double[] amps = linear.allAmps();
-    for (int i : conducting) {
-      amps[i] -= linear.siemens(i) * linear.emf(i);
+  /** Volts as the factor gives them at once, without any currents. */
+  Optional<Flow> rough(Linear linear) {
+    return factor(linear)
+        .map(
+            factor -> {
+              double[] amps = linear.allAmps();
+              for (int i : conducting) {
+                amps[i] -= linear.siemens(i) * linear.emf(i);
+              }
+              double[] volts = factor.solve(missing(linear, amps));
+              return new Flow(linear, this, factor, volts, new double[volts.length], null);
+            });
+  }
+
+  /** Volts to all their digits, with currents. */
+  Flow refined(Flow rough) {
+    if (rough.hasAmps()) {
+      return rough;
     }
-    double[] high = factor.solve(missing(linear, amps));
+    Linear linear = rough.linear();
+    Factor factor = rough.factor();
+    double[] amps = linear.allAmps();
+    double[] high = rough.high();
     double[] low = new double[high.length];
     for (int round = 0; round < REFINEMENTS; round++) {
       currents(linear, high, low, amps);
@@ -71,7 +117,7 @@ final class Grid {
       }
     }
     currents(linear, high, low, amps);
-    return new Flow(linear, islands, factor, high, low, amps);
+    return new Flow(linear, this, factor, high, low, amps);
   }
 
   /** What has to be put into each cluster so that its currents sum to zero. */

@@ -1,10 +1,16 @@
 package org.tugtest.solve;
 
 import java.nio.IntBuffer;
+import java.util.ArrayDeque;
 import java.util.BitSet;
+import java.util.Deque;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Structures of one network that were made before, by what conducts: the states of a harness, and
@@ -13,6 +19,9 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 public final class Grids {
   private static final int MOST_KEPT = 12;
+  private static final int MOST_PARTINGS = 8;
+  private static final int MOST_RESTS = 12;
+  private static final int MOST_BRANCHES = 200_000;
   private final Map<Key, Grid> known =
       new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1;
@@ -23,10 +32,74 @@ public final class Grids {
         }
       };
 
+  private final Deque<Parts> parts = new ArrayDeque<>();
+  private final Deque<Rest> rests = new ArrayDeque<>();
   private final Map<IntBuffer, Grids> ofParts = new ConcurrentHashMap<>();
 
   /** What a structure depends on: branches that join, that are metal, that only inject. */
   private record Key(int nodes, BitSet joins, BitSet metal, BitSet injects) {}
+
+  /** How a part came to rest before, and what that follows from. */
+  private static final class Rest {
+    private final Branch[] branches;
+    private final @Nullable List<Integer> before;
+    private final Settled settled;
+
+    Rest(Branch[] branches, @Nullable List<Integer> before, Settled settled) {
+      this.branches = branches;
+      this.before = before;
+      this.settled = settled;
+    }
+
+    boolean isOf(Part part, @Nullable List<Integer> since) {
+      return Objects.equals(before, since) && part.is(branches);
+    }
+  }
+
+  /** The parts of one of these circuits. */
+  Parts parts(Circuit circuit) {
+    int[] kinds = Parts.kinds(circuit);
+    synchronized (parts) {
+      for (Parts known : parts) {
+        if (known.fit(kinds)) {
+          return known;
+        }
+      }
+    }
+    Parts made = Parts.of(circuit, kinds);
+    synchronized (parts) {
+      parts.addFirst(made);
+      if (parts.size() > MOST_PARTINGS) {
+        parts.removeLast();
+      }
+    }
+    return made;
+  }
+
+  /**
+   * How an equal part came to rest before: the states of a harness differ in few of its parts.
+   * These are the structures of the part.
+   *
+   * @param before the coils that were pulled before; null: not known
+   */
+  Optional<Settled> settled(Part part, @Nullable List<Integer> before) {
+    List<Rest> known;
+    synchronized (rests) {
+      known = List.copyOf(rests);
+    }
+    return known.stream().filter(one -> one.isOf(part, before)).findFirst().map(one -> one.settled);
+  }
+
+  /** Keeps how a part came to rest, as long as that is not much. */
+  void settled(Part part, @Nullable List<Integer> before, Settled settled) {
+    int most = Math.min(MOST_RESTS, MOST_BRANCHES / Math.max(1, part.branches().length));
+    synchronized (rests) {
+      rests.addFirst(new Rest(part.outside(), before, settled));
+      while (rests.size() > most) {
+        rests.removeLast();
+      }
+    }
+  }
 
   /** The structures of a part of these circuits. */
   Grids of(Part part) {

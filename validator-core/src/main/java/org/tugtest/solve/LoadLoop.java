@@ -3,6 +3,7 @@ package org.tugtest.solve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * Volts and currents of a network with loads of constant power or current, from no-load volts
@@ -15,6 +16,12 @@ final class LoadLoop {
   static final int MOST_ROUNDS = 200;
 
   private static final double SETTLED = 1e-12;
+
+  /** Of the bound: from here on volts are solved to all their digits. */
+  private static final double FINE = 1e-6;
+
+  private static final double FITS = 1e-12;
+  private static final double DEAD_VOLTS = 1e-6;
   private static final double LONGEST_STRIDE = 1e9;
   private final List<Branch.Load> loads = new ArrayList<>();
   private final List<Integer> numbers = new ArrayList<>();
@@ -56,33 +63,88 @@ final class LoadLoop {
     return List.copyOf(numbers);
   }
 
-  Outcome settle(Grid grid, Linear linear, int most) {
+  /** On the way down to where the loads rest. */
+  static final class Descent {
+    private final double[] at;
+
+    /** Whether it begins at an answer to nearly the same, and is given up where that is no help. */
+    private final boolean near;
+
+    private double stride = 1;
+    private boolean tangentFailed;
+    private boolean fine;
+    private int rounds;
+
+    private Descent(double[] at, boolean near) {
+      this.at = at;
+      this.near = near;
+      this.rounds = near ? 1 : 0;
+    }
+  }
+
+  /** From no-load volts. */
+  Descent fromNoLoad() {
     double[] at = new double[loads.size()];
     java.util.Arrays.fill(at, bound);
-    boolean tangentFailed = false;
-    double stride = 1;
-    Optional<Flow> flow = Optional.empty();
-    for (int round = 1; round <= most; round++) {
-      flow = Optional.empty();
-      if (round > 1) {
-        lay(linear, at, true);
-        flow = grid.solve(linear).filter(Flow::isFinite);
-        stride = flow.isPresent() ? 1 : longer(stride);
-        tangentFailed |= flow.isEmpty();
-        flow = flow.filter(found -> keepsSides(found, at));
+    return new Descent(at, false);
+  }
+
+  /**
+   * From an answer to nearly the same; empty where a load is fed and yet under its floor, so that
+   * there may be a higher one.
+   *
+   * @param volts of the branches in it
+   */
+  Optional<Descent> fromNear(IntToDoubleFunction volts) {
+    double[] at = new double[loads.size()];
+    for (int i = 0; i < at.length; i++) {
+      at[i] = volts.applyAsDouble(numbers.get(i));
+      double size = Math.abs(at[i]);
+      if (!(size >= loads.get(i).floorV() || size < DEAD_VOLTS)) {
+        return Optional.empty();
       }
-      if (flow.isEmpty()) {
+    }
+    return Optional.of(new Descent(at, true));
+  }
+
+  Outcome settle(Grid grid, Linear linear, int most) {
+    return settle(grid, linear, most, fromNoLoad());
+  }
+
+  /**
+   * Goes down until the loads rest, or so many rounds were made from the start of the descent. A
+   * flow in which they do not rest is a rough one.
+   */
+  Outcome settle(Grid grid, Linear linear, int most, Descent down) {
+    double[] at = down.at;
+    int before = down.rounds;
+    Optional<Flow> flow = Optional.empty();
+    while (down.rounds < most) {
+      down.rounds++;
+      flow = Optional.empty();
+      boolean rests = false;
+      if (down.rounds > 1) {
+        lay(linear, at, true);
+        flow = (down.fine ? grid.solve(linear) : grid.rough(linear)).filter(Flow::isFinite);
+        down.stride = flow.isPresent() ? 1 : longer(down.stride);
+        down.tangentFailed |= flow.isEmpty();
+        flow = flow.filter(found -> keepsSides(found, at));
+        rests = flow.isPresent() && fits(flow.get(), at);
+      }
+      if (flow.isEmpty() && !down.near) {
         lay(linear, at, false);
         flow = grid.solve(linear).filter(Flow::isFinite);
       }
       if (flow.isEmpty()) {
-        return new Outcome(flow, false, tangentFailed, round);
+        return new Outcome(flow, false, down.tangentFailed, down.rounds - before);
       }
-      if (move(at, flow.get(), stride)) {
-        return new Outcome(flow, true, tangentFailed, round);
+      double moved = moved(at, flow.get(), down.stride);
+      if (rests || moved <= SETTLED * bound) {
+        return new Outcome(flow.map(grid::refined), true, down.tangentFailed, down.rounds - before);
       }
+      down.fine |= moved <= FINE * bound;
     }
-    return new Outcome(flow, false, tangentFailed, most);
+    return new Outcome(flow, false, down.tangentFailed, down.rounds - before);
   }
 
   /** The sum of the open volts of all sources: no load ever gets more. */
@@ -102,13 +164,32 @@ final class LoadLoop {
    * @return whether they are at rest
    */
   boolean move(double[] at, Flow flow, double stride) {
+    return moved(at, flow, stride) <= SETTLED * bound;
+  }
+
+  private double moved(double[] at, Flow flow, double stride) {
     double moved = 0;
     for (int i = 0; i < at.length; i++) {
       double next = flow.across(numbers.get(i));
       moved = Math.max(moved, Math.abs(next - at[i]));
       at[i] = stride(at[i], next, stride);
     }
-    return moved <= SETTLED * bound;
+    return moved;
+  }
+
+  /** Whether the loads draw in a flow what their tangents at other volts say that they do. */
+  private boolean fits(Flow flow, double[] tangentAt) {
+    for (int i = 0; i < tangentAt.length; i++) {
+      Branch.Load load = loads.get(i);
+      double volts = flow.across(numbers.get(i));
+      double draws = load.amps(volts);
+      double before = load.amps(tangentAt[i]);
+      double tangent = before + load.slope(tangentAt[i]) * (volts - tangentAt[i]);
+      if (!(Math.abs(draws - tangent) <= FITS * Math.max(Math.abs(draws), Math.abs(before)))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /**

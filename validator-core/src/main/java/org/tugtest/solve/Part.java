@@ -6,7 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
-import org.tugtest.network.Joined;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A part of a circuit that nothing can join to the rest: no branch lies between them, open or
@@ -14,77 +14,41 @@ import org.tugtest.network.Joined;
  * the rest does.
  */
 final class Part {
+  private final Circuit whole;
   private final int[] branches;
-  private final Circuit circuit;
-
-  private Part(int[] branches, Circuit circuit) {
-    this.branches = branches;
-    this.circuit = circuit;
-  }
+  private final int[] nodes;
+  private final IntUnaryOperator nodeIn;
+  private final IntUnaryOperator number;
+  private @Nullable Circuit circuit;
 
   /**
-   * The parts that have something to find out, those with a source or a coil; where that is one
-   * alone, the whole as it is.
+   * A part of a circuit.
+   *
+   * @param branches of it, ascending
+   * @param nodes of it, ascending
+   * @param nodeIn the number in the part of each of its nodes
+   * @param number the number in the part of each of its branches
    */
-  static List<Part> of(Circuit whole) {
-    int[] partOf = parts(whole);
-    int parts = Arrays.stream(partOf).max().orElse(-1) + 1;
-    boolean[] lives = new boolean[parts];
-    int[] sizes = new int[parts];
-    for (Branch branch : whole.branches()) {
-      int part = partOf[branch.a()];
-      lives[part] |= branch instanceof Branch.Source || branch instanceof Branch.Coil;
-      sizes[part]++;
-    }
-    if (count(lives) == 1) {
-      return List.of(new Part(IntStream.range(0, whole.branches().size()).toArray(), whole));
-    }
-    int[][] branches = new int[parts][];
-    int[] filled = new int[parts];
-    Arrays.setAll(branches, part -> new int[lives[part] ? sizes[part] : 0]);
-    int[] number = new int[whole.branches().size()];
-    for (int i = 0; i < number.length; i++) {
-      int part = partOf[whole.branches().get(i).a()];
-      if (lives[part]) {
-        branches[part][filled[part]] = i;
-        number[i] = filled[part]++;
-      }
-    }
-    int[] nodes = new int[parts];
-    int[] nodeIn = new int[partOf.length];
-    for (int node = 0; node < partOf.length; node++) {
-      nodeIn[node] = nodes[partOf[node]]++;
-    }
-    List<Part> living = new ArrayList<>();
-    for (int part = 0; part < parts; part++) {
-      if (lives[part]) {
-        List<Branch> inside = new ArrayList<>(branches[part].length);
-        for (int i : branches[part]) {
-          inside.add(moved(whole.branches().get(i), node -> nodeIn[node], coil -> number[coil]));
-        }
-        living.add(new Part(branches[part], new Circuit(nodes[part], inside)));
-      }
-    }
-    return living;
+  Part(
+      Circuit whole,
+      int[] branches,
+      int[] nodes,
+      IntUnaryOperator nodeIn,
+      IntUnaryOperator number) {
+    this.whole = whole;
+    this.branches = branches;
+    this.nodes = nodes;
+    this.nodeIn = nodeIn;
+    this.number = number;
   }
 
-  private static int count(boolean[] flags) {
-    int count = 0;
-    for (boolean flag : flags) {
-      count += flag ? 1 : 0;
-    }
-    return count;
-  }
-
-  private static int[] parts(Circuit whole) {
-    Joined joined = new Joined(whole.nodes());
-    for (Branch branch : whole.branches()) {
-      joined.join(branch.a(), branch.b());
-      if (branch instanceof Branch.Contact contact) {
-        joined.join(branch.a(), whole.branches().get(contact.coil()).a());
-      }
-    }
-    return joined.numbered();
+  /** All of a circuit. */
+  static Part all(Circuit whole) {
+    int[] branches = IntStream.range(0, whole.branches().size()).toArray();
+    int[] nodes = IntStream.range(0, whole.nodes()).toArray();
+    Part all = new Part(whole, branches, nodes, node -> node, branch -> branch);
+    all.circuit = whole;
+    return all;
   }
 
   private static Branch moved(Branch branch, IntUnaryOperator node, IntUnaryOperator coilOf) {
@@ -109,7 +73,59 @@ final class Part {
 
   /** The part as a circuit of its own. */
   Circuit circuit() {
-    return circuit;
+    Circuit made = circuit;
+    if (made == null) {
+      List<Branch> inside = new ArrayList<>(branches.length);
+      for (int i : branches) {
+        inside.add(moved(whole.branches().get(i), nodeIn, number));
+      }
+      made = new Circuit(nodes.length, inside);
+      circuit = made;
+    }
+    return made;
+  }
+
+  /** The nodes of the whole that are in it, by their numbers in it. */
+  int[] nodes() {
+    return nodes;
+  }
+
+  /** The branches of the whole that are in it, by their numbers in it. */
+  int[] branches() {
+    return branches;
+  }
+
+  /** Whether the same branches are equal in another circuit. */
+  boolean isIn(Circuit other) {
+    for (int i : branches) {
+      if (!same(whole.branches().get(i), other.branches().get(i))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Its branches as they are in the whole. */
+  Branch[] outside() {
+    Branch[] outside = new Branch[branches.length];
+    for (int i = 0; i < outside.length; i++) {
+      outside[i] = whole.branches().get(branches[i]);
+    }
+    return outside;
+  }
+
+  /** Whether its branches in the whole are equal to these. */
+  boolean is(Branch[] outside) {
+    for (int i = 0; i < outside.length; i++) {
+      if (!same(whole.branches().get(branches[i]), outside[i])) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean same(Branch one, Branch other) {
+    return one == other || one.equals(other);
   }
 
   /** Equal for parts of the same branches. */
@@ -132,9 +148,9 @@ final class Part {
     return Arrays.binarySearch(branches, branch);
   }
 
-  /** Whether all of these branches of the whole are in it. */
+  /** Whether all of these branches of the whole are in it, and there is one. */
   boolean has(List<Integer> outside) {
-    return outside.stream().allMatch(branch -> inner(branch) >= 0);
+    return !outside.isEmpty() && outside.stream().allMatch(branch -> inner(branch) >= 0);
   }
 
   /** The numbers in the part of those of some branches of the whole that are in it. */

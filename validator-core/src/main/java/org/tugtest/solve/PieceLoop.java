@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.IntToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class PieceLoop {
   private static final int ROUGH_ROUNDS = 2;
+  private static final int NEAR_ROUNDS = 8;
   private final Circuit circuit;
   private final LoadLoop loads;
   private final boolean[] refused;
@@ -57,6 +59,31 @@ final class PieceLoop {
         .orElse(outcome);
   }
 
+  /**
+   * Solves the circuit from an answer to nearly the same one, on its pieces; empty where those do
+   * not fit, or the loads do not rest at once with each on its side of its floor. An answer whose
+   * tangents hold with all loads over their floors is the highest that there is.
+   *
+   * @param volts of the branches in that answer
+   */
+  Optional<Outcome> settleNear(boolean[] pulled, Pieces near, IntToDoubleFunction volts) {
+    Optional<LoadLoop.Descent> down =
+        FromAbove.applies(circuit) ? Optional.empty() : loads.fromNear(volts);
+    Linear linear = ContactSet.linear(circuit, pulled);
+    near.lay(linear);
+    loads.lay(linear);
+    if (down.isEmpty() || near.unstrand(linear)) {
+      return Optional.empty();
+    }
+    Grid grid = grids.of(linear);
+    LoadLoop.Outcome outcome = loads.settle(grid, linear, NEAR_ROUNDS, down.get());
+    return outcome
+        .flow()
+        .filter(flow -> outcome.settled())
+        .filter(flow -> near.wrong(flow).isEmpty() && near.lifts(flow).isEmpty())
+        .map(flow -> new Outcome(Optional.of(flow), grid, near, List.of(), outcome.rounds()));
+  }
+
   /** Lets the loads come to rest on pieces, and then changes those that are wrong. */
   private Outcome onPieces(boolean[] pulled, @Nullable Pieces near) {
     Linear linear = ContactSet.linear(circuit, pulled);
@@ -64,6 +91,7 @@ final class PieceLoop {
     Set<String> seen = new HashSet<>();
     boolean lowestOnly = false;
     boolean rough = true;
+    LoadLoop.Descent down = loads.fromNoLoad();
     int rounds = 0;
     int most = 100 + 4 * pieces.numbers().length;
     for (int change = 0; ; change++) {
@@ -74,7 +102,7 @@ final class PieceLoop {
       }
       Grid grid = grids.of(linear);
       LoadLoop.Outcome outcome =
-          loads.settle(grid, linear, rough ? ROUGH_ROUNDS : LoadLoop.MOST_ROUNDS);
+          loads.settle(grid, linear, rough ? ROUGH_ROUNDS : LoadLoop.MOST_ROUNDS, down);
       rounds += outcome.rounds();
       List<Trouble> troubles = new ArrayList<>();
       if (outcome.flow().isEmpty()) {
@@ -98,8 +126,9 @@ final class PieceLoop {
         if (!wrong.isEmpty()) {
           troubles.add(new Trouble.PiecesUnsettled(numbers(wrong)));
         }
-        return new Outcome(Optional.of(flow), grid, pieces, troubles, rounds);
+        return new Outcome(Optional.of(grid.refined(flow)), grid, pieces, troubles, rounds);
       }
+      down = loads.fromNoLoad();
       if (repeated) {
         lowestOnly = true;
         seen.clear();

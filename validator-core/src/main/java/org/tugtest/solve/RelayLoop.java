@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -104,6 +105,22 @@ final class RelayLoop {
     return end.rests()
         ? Optional.of(new Outcome(end.pulled(), end.at(), List.of(), rounds))
         : Optional.empty();
+  }
+
+  /**
+   * The rest near one of nearly the same circuit: relays that stay as they were, since what changes
+   * slowly changes none that need not. Empty when they do not rest so.
+   *
+   * @param before the coils that were pulled in it
+   * @param pieces of its sources and diodes
+   * @param volts of its branches
+   */
+  Optional<Outcome> near(List<Integer> before, Pieces pieces, IntToDoubleFunction volts) {
+    boolean[] pulled = flags(before);
+    return inner
+        .settleNear(pulled, pieces, volts)
+        .filter(at -> Arrays.equals(pulled, next(pulled, at, false)))
+        .map(at -> new Outcome(before, at, List.of(), at.rounds()));
   }
 
   /** Where every start leads: what was before, all released, all pulled. */

@@ -6,7 +6,7 @@ import java.util.Optional;
 /**
  * How a circuit, or a part of one, came to rest.
  *
- * @param flow empty when there is no answer; currents through metal are not filled in
+ * @param flow empty when there is no answer
  * @param pieces of its sources and diodes
  * @param pulled numbers of the coils that are pulled, ascending
  * @param troubles what is wrong with it
@@ -20,8 +20,12 @@ record Settled(
         outcome.at().flow(), outcome.at().pieces(), outcome.pulled(), troubles, outcome.rounds());
   }
 
-  Solution solution(Circuit circuit, boolean withMetal) {
-    Flow found = flow.map(is -> withMetal ? is.withMetal() : is).orElse(null);
-    return new Solution(circuit, found, pieces, pulled, troubles, rounds);
+  /** The same with the currents through metal. */
+  Settled withMetal() {
+    return new Settled(flow.map(Flow::withMetal), pieces, pulled, troubles, rounds);
+  }
+
+  Solution solution(Circuit circuit) {
+    return new Solution(circuit, flow.orElse(null), pieces, pulled, troubles, rounds);
   }
 }

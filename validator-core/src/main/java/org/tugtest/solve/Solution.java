@@ -163,6 +163,6 @@ public final class Solution {
 
   /** What would change with a few branches; empty when there is no answer. */
   public Optional<WhatIf> whatIf() {
-    return Optional.ofNullable(flow).map(WhatIf::new);
+    return Optional.ofNullable(flow).filter(Flow::canBeFactored).map(WhatIf::new);
   }
 }

@@ -37,7 +37,7 @@ public final class Solver {
    * @param grids of these circuits
    */
   public static Solution solve(Circuit circuit, @Nullable List<Integer> before, Grids grids) {
-    return settled(circuit, before, grids, Solver::fresh).solution(circuit, true);
+    return settled(circuit, before, grids, Solver::fresh, null).solution(circuit);
   }
 
   /**
@@ -51,8 +51,11 @@ public final class Solver {
    */
   public static Solution again(
       Circuit circuit, @Nullable List<Integer> before, Solution earlier, Grids grids) {
+    if (circuit.branches().equals(earlier.circuit().branches())) {
+      return earlier;
+    }
     Way way = (part, pulled, its) -> again(part, pulled, earlier, its);
-    return settled(circuit, before, grids, way).solution(circuit, true);
+    return settled(circuit, before, grids, way, earlier).solution(circuit);
   }
 
   /**
@@ -63,7 +66,7 @@ public final class Solver {
    * @param grids of circuits with the same branches between the same nodes
    */
   public static Solution volts(Circuit circuit, List<Integer> before, Grids grids) {
-    return settled(circuit, before, grids, Solver::rest).solution(circuit, false);
+    return settled(circuit, before, grids, Solver::rest, null).solution(circuit);
   }
 
   /** How a part comes to rest that is entered with these coils pulled; null: not from any state. */
@@ -71,25 +74,43 @@ public final class Solver {
     Settled settle(Part part, @Nullable List<Integer> before, Grids grids);
   }
 
+  /**
+   * Lets every part come to rest.
+   *
+   * @param earlier a solution of which parts that did not change are kept; null: none
+   */
   private static Settled settled(
-      Circuit circuit, @Nullable List<Integer> before, Grids grids, Way way) {
-    List<Part> parts = Part.of(circuit);
-    if (parts.size() == 1) {
-      return way.settle(parts.get(0), before, grids);
+      Circuit circuit,
+      @Nullable List<Integer> before,
+      Grids grids,
+      Way way,
+      @Nullable Solution earlier) {
+    Parts parts = grids.parts(circuit);
+    if (parts.count() == 1) {
+      return way.settle(parts.part(0, circuit), before, grids);
     }
-    Together together = new Together(circuit, refused(shorted(circuit), circuit));
-    for (Part part : parts) {
-      List<Integer> its = before == null ? null : part.inner(before);
-      together.add(part, way.settle(part, its, grids.of(part)));
+    Together together = new Together(circuit, refused(shorted(circuit), circuit), earlier);
+    for (int i = 0; i < parts.count(); i++) {
+      Part part = parts.part(i, circuit);
+      if (!together.keeps(part)) {
+        List<Integer> its = before == null ? null : part.inner(before);
+        together.add(part, way.settle(part, its, grids.of(part)));
+      }
     }
     return together.settled(grids);
   }
 
   private static Settled fresh(Part part, @Nullable List<Integer> before, Grids grids) {
+    Optional<Settled> known = grids.settled(part, before);
+    if (known.isPresent()) {
+      return known.get();
+    }
     Circuit circuit = part.circuit();
     List<Trouble.ShortedSources> shorted = shorted(circuit);
     RelayLoop.Outcome outcome = relays(circuit, shorted, grids).settle(before);
-    return judged(circuit, outcome, shorted, outcome.troubles());
+    Settled settled = judged(circuit, outcome, shorted, outcome.troubles());
+    grids.settled(part, before, settled);
+    return settled;
   }
 
   private static Settled again(
@@ -98,9 +119,11 @@ public final class Solver {
     List<Trouble.ShortedSources> shorted = shorted(circuit);
     RelayLoop relays = relays(circuit, shorted, grids);
     List<Integer> pulled = part.inner(earlier.allPulled());
-    Optional<RelayLoop.Outcome> first =
-        relays.first(before).filter(outcome -> outcome.pulled().equals(pulled));
-    if (first.isEmpty()) {
+    Optional<RelayLoop.Outcome> near = near(part, relays, pulled, shorted, earlier);
+    if (near.isEmpty()) {
+      near = relays.first(before).filter(outcome -> outcome.pulled().equals(pulled));
+    }
+    if (near.isEmpty()) {
       RelayLoop.Outcome outcome = relays.settle(before);
       return judged(circuit, outcome, shorted, outcome.troubles());
     }
@@ -110,7 +133,23 @@ public final class Solver {
         holds.add(trouble.renumbered(part::inner));
       }
     }
-    return judged(circuit, first.get(), shorted, holds);
+    return judged(circuit, near.get(), shorted, holds);
+  }
+
+  private static Optional<RelayLoop.Outcome> near(
+      Part part,
+      RelayLoop relays,
+      List<Integer> pulled,
+      List<Trouble.ShortedSources> shorted,
+      Solution earlier) {
+    if (earlier.flow().isEmpty()) {
+      return Optional.empty();
+    }
+    Pieces pieces = new Pieces(part.circuit(), refused(shorted, part.circuit()));
+    for (int i : pieces.numbers()) {
+      pieces.set(i, earlier.pieces().of(part.outer(i)));
+    }
+    return relays.near(pulled, pieces, branch -> earlier.across(part.outer(branch)));
   }
 
   private static Settled rest(Part part, @Nullable List<Integer> before, Grids grids) {
@@ -141,7 +180,7 @@ public final class Solver {
             flow ->
                 troubles.addAll(
                     new Collapses(circuit, outcome, refused(shorted, circuit)).in(flow)));
-    return Settled.of(outcome, troubles);
+    return Settled.of(outcome, troubles).withMetal();
   }
 
   /** Sources whose both ends one piece of metal joins whatever the relays do. */
