@@ -64,7 +64,7 @@ public final class Pinouts implements DocumentMaker {
         }
         for (String id : ids) {
           sheet.add(new Drawing("<div class=\"faces\">" + faces.getOrDefault(id, "") + "</div>"));
-          sheet.add(Table.of(columns(id), maker.rows(id), id + " has no cavities.").withTicks());
+          maker.tables(id).forEach(sheet::add);
         }
         sheets.add(sheet.build());
       }
@@ -92,17 +92,60 @@ public final class Pinouts implements DocumentMaker {
       ends = new EndCells(facts);
     }
 
-    List<List<Cell>> rows(String connector) {
-      List<List<Cell>> rows = new ArrayList<>();
+    /** What is printed, and where that is folded all rows for the file. */
+    List<Table> tables(String connector) {
+      List<Column> columns = columns(connector);
+      String none = connector + " has no cavities.";
+      List<List<Cell>> all = new ArrayList<>();
+      List<List<Cell>> printed = new ArrayList<>();
+      List<FreeCavity> run = new ArrayList<>();
       for (String cavity : LoomParts.sorted(facts.wiring().cavitiesOf(connector))) {
         Point point = Point.cavity(connector, cavity);
-        List<WireEnd> wires = facts.wiring().endsAt(point);
-        if (wires.isEmpty()) {
-          rows.add(empty(point));
+        List<List<Cell>> rows = rows(point);
+        all.addAll(rows);
+        FreeCavity free = FreeCavity.of(facts, point).orElse(null);
+        if (free == null || (!run.isEmpty() && !free.isLike(run.get(0)))) {
+          close(run, printed);
         }
-        wires.forEach(end -> rows.add(used(point, end)));
+        if (free == null) {
+          printed.addAll(rows);
+        } else {
+          run.add(free);
+        }
       }
-      return rows;
+      close(run, printed);
+      if (printed.size() == all.size()) {
+        return List.of(Table.of(columns, all, none).withTicks());
+      }
+      List<Column> filed = columns.stream().filter(Column::exported).map(Column::inCsv).toList();
+      return List.of(
+          Table.of(columns, printed, none).inCsv(Table.NO_CSV).withTicks(),
+          Table.of(filed, all, none));
+    }
+
+    private List<List<Cell>> rows(Point point) {
+      List<WireEnd> wires = facts.wiring().endsAt(point);
+      return wires.isEmpty()
+          ? List.of(empty(point))
+          : wires.stream().map(end -> used(point, end)).toList();
+    }
+
+    /** Prints a run of free cavities, as one row where it is long. */
+    private void close(List<FreeCavity> run, List<List<Cell>> printed) {
+      if (run.size() < FreeCavity.FOLDED) {
+        run.forEach(free -> printed.add(empty(free.at())));
+      } else {
+        FreeCavity first = run.get(0);
+        FreeCavity last = run.get(run.size() - 1);
+        String meets = first.meets().isEmpty() ? "" : "free cavities of " + first.meets();
+        printed.add(
+            empty(
+                first.at(),
+                Cell.text(first.at().name() + " to " + last.at().name()),
+                Cell.text(run.size() + " " + first.words(run.size())),
+                Cell.text(meets)));
+      }
+      run.clear();
     }
 
     private List<Cell> used(Point point, WireEnd end) {
@@ -122,16 +165,23 @@ public final class Pinouts implements DocumentMaker {
     }
 
     private List<Cell> empty(Point point) {
+      Cell says = Cell.text(Blanks.isBlanked(facts, point) ? "blank" : "free");
+      String shown = FreeCavity.of(facts, point).map(free -> free.words(1)).orElse("");
+      return empty(
+          point, Cell.text(point.name()), shown.isEmpty() ? says : says.shown(shown), meets(point));
+    }
+
+    private static List<Cell> empty(Point point, Cell cavity, Cell says, Cell meets) {
       return List.of(
           Cell.text(point.owner()),
-          Cell.text(point.name()),
-          Cell.text(Blanks.isBlanked(facts, point) ? "blank" : "free"),
+          cavity,
+          says,
           Cell.EMPTY,
           Cell.EMPTY,
           Cell.EMPTY,
           Cell.EMPTY,
           Cell.EMPTY,
-          meets(point),
+          meets,
           Cell.EMPTY,
           Cell.EMPTY,
           Cell.EMPTY);

@@ -76,4 +76,70 @@ class PinoutsTest {
       assertThat(page.contains("A4 landscape")).as("%s columns", columns).isEqualTo(columns > 19);
     }
   }
+
+  private static Made wide(String housing, String connector, int wired) {
+    String row =
+        IntStream.rangeClosed(1, 60)
+            .mapToObj(cavity -> "\"" + cavity + "\"")
+            .collect(Collectors.joining(","));
+    return Made.of(
+        new Pinouts(),
+        """
+        {"format": 1, "parts": {"housings": {"h": {"side": "pin", %s "rows": [[%s]]}}},
+         "connectors": {"X": {"housing": "h", "parked": "capped" %s}},
+         "wires": {"W1": {"from": "X:1", "to": "X:%d", "awg": "20"}}}
+        """
+            .formatted(housing, row, connector, wired));
+  }
+
+  @Test
+  void aRunOfFreeCavitiesIsOneRowOnPaperAndAllRowsInTheFile() {
+    Made made = wide("", "", 60);
+    assertThat(made.column("pinouts.csv", "cavity")).hasSize(60).startsWith("1", "2", "3");
+    assertThat(made.column("pinouts.csv", "wire")).contains("free").doesNotContain("58 free");
+    assertThat(made.page("pinouts.html").split("<td class=\"tick\">")).hasSize(1 + 3);
+    assertThat(made.words("pinouts.html")).contains("2 to 59 58 free");
+  }
+
+  @Test
+  void aShortRunStaysAsItIs() {
+    // free are 57 to 59 and 2 to 55: three are printed one by one
+    Made made = wide("", ", \"cavities\": {\"56\": {\"blank\": true}}", 60);
+    assertThat(made.words("pinouts.html"))
+        .contains("2 to 55 54 free")
+        .contains("56 blank")
+        .contains("57 free", "58 free", "59 free");
+  }
+
+  @Test
+  void whichArePluggedIsNotLostAndWhichNeedAPlugIsSaid() {
+    Made made =
+        wide(
+            "\"sealed\": true,",
+            ", \"blanked\": true, \"cavities\": {\"30\": {\"blank\": false}}",
+            60);
+    assertThat(made.words("pinouts.html"))
+        .contains("2 to 29 28 blanks", "30 free, plug needed", "31 to 59 29 blanks");
+    Made open = wide("\"sealed\": true,", "", 60);
+    assertThat(open.words("pinouts.html")).contains("2 to 59 58 free, plugs needed");
+    assertThat(open.column("pinouts.csv", "wire").subList(1, 3)).containsExactly("free", "free");
+  }
+
+  @Test
+  void aFreeCavityThatMeetsAWireKeepsItsOwnRow() {
+    Made made =
+        Made.of(
+            new Pinouts(),
+            """
+            {"format": 1, "parts": {"housings": {
+              "p": {"side": "pin", "rows": [["1", "2", "3", "4", "5", "6", "7", "8", "9"]], "matesWith": ["s"]},
+              "s": {"side": "socket", "rows": [["1", "2", "3", "4", "5", "6", "7", "8", "9"]]}}},
+             "connectors": {"X": {"housing": "p", "mates": "Y"}, "Y": {"housing": "s"}},
+             "wires": {"W1": {"from": "X:1", "to": "X:2", "awg": "20"}, "W2": {"from": "Y:5", "to": "Y:1", "awg": "20"}}}
+            """);
+    assertThat(made.words("pinouts.html"))
+        .contains("X Wire Colour")
+        .contains("5 free Y:5 W2")
+        .contains("6 to 9 4 free free cavities of Y");
+  }
 }
