@@ -45,8 +45,11 @@ final class Capped {
     return new Problem(
         Problem.Kind.SHAPE_WRONG,
         "files/" + file,
-        Quoted.name(file) + " has " + count + " more such places.",
-        "Put the first ones right; the others will be shown then.",
+        Quoted.name(file)
+            + " has "
+            + count
+            + (count == 1 ? " more such place." : " more such places."),
+        "Put the first ones right; what is left will be shown then.",
         List.of(first.at().get(0)));
   }
 }

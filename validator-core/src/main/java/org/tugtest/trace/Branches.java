@@ -61,7 +61,8 @@ final class Branches {
       }
     }
     if (more > 0) {
-      lines.add(new TraceLine(depth, "and " + more + " more lines", null));
+      lines.add(
+          new TraceLine(depth, "and " + more + (more == 1 ? " more line" : " more lines"), null));
       more = 0;
     }
   }

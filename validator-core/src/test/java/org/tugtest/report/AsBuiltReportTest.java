@@ -98,7 +98,7 @@ class AsBuiltReportTest {
         .anyMatch(line -> line.contains("W4 was built of w0.5") && line.contains(BLOCKS));
     assertThat(page.select("#r1-built").text())
         .contains("W1 and W2 are exchanged in X1")
-        .contains("1 of 4 readings show what the plan says.");
+        .contains("1 of 4 readings shows what the plan says.");
     assertThat(page.select("#r1-rework h2").text()).isEqualTo("Put back as planned");
     assertThat(page.text()).doesNotContain("nnounced");
   }
@@ -231,7 +231,7 @@ class AsBuiltReportTest {
     assertThat(report.outcome()).isEqualTo(Report.Outcome.CLEAN);
     assertThat(page(report).select("#r1-built").text())
         .contains("No deviation from the plan is told.")
-        .contains("1 of 1 readings show what the plan says.");
+        .contains("The one reading shows what the plan says.");
     assertThat(Written.by(new CompareMarkdown(), report)).contains("1 reading, all as planned.");
   }
 

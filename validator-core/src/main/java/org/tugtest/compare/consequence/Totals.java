@@ -39,6 +39,12 @@ public final class Totals implements Consequence {
   private static String unknown(String what, int before, int after) {
     return before + after == 0
         ? ""
-        : "of what is known: " + before + " things before and " + after + " after give no " + what;
+        : "of what is known: "
+            + before
+            + (before == 1 ? " thing" : " things")
+            + " before and "
+            + after
+            + " after give no "
+            + what;
   }
 }

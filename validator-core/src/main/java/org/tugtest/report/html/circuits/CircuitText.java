@@ -15,6 +15,7 @@ import org.tugtest.network.Edge;
 import org.tugtest.network.Point;
 import org.tugtest.network.Resistance;
 import org.tugtest.operate.OperatingPoint;
+import org.tugtest.report.Tally;
 import org.tugtest.report.html.text.ElementText;
 import org.tugtest.report.html.text.Figures;
 import org.tugtest.report.html.text.Swatch;
@@ -110,8 +111,9 @@ final class CircuitText {
         rests.standIns().isEmpty()
             ? ""
             : " Of "
-                + rests.standIns().size()
-                + " things on this supply a figure is missing and left out, such as "
+                + Tally.counted(rests.standIns().size(), "thing")
+                + " on this supply a figure is missing and left out, "
+                + (rests.standIns().size() == 1 ? "of " : "such as of ")
                 + rests.standIns().get(0).text()
                 + ": the drop is at least this.";
     return "Figures of the state \"" + point.state() + "\"." + basis + lacks;

@@ -12,6 +12,7 @@ import org.tugtest.compare.Comparison;
 import org.tugtest.facts.Facts;
 import org.tugtest.model.Layout;
 import org.tugtest.model.Wire;
+import org.tugtest.report.Tally;
 import org.tugtest.report.html.text.Few;
 import org.tugtest.text.NaturalOrder;
 import org.tugtest.text.Quoted;
@@ -161,13 +162,17 @@ public record LoomRoom(
 
     private void add(String title, String note, Skeleton part, Places places) {
       String says =
-          part.arms().size()
-              + (whole.ofLayout() ? " segments between " : " pairs among ")
-              + part.knots().size()
-              + (whole.ofLayout() ? " nodes" : " things")
+          Tally.counted(part.arms().size(), whole.ofLayout() ? "segment" : "pair")
+              + (whole.ofLayout() ? " between " : " among ")
+              + Tally.counted(part.knots().size(), whole.ofLayout() ? "node" : "thing")
               + part.arms().stream()
                   .max(Comparator.comparingInt(Skeleton.Arm::wires))
-                  .map(arm -> "; the thickest is " + arm.id() + " with " + arm.wires() + " wires")
+                  .map(
+                      arm ->
+                          "; the thickest is "
+                              + arm.id()
+                              + " with "
+                              + Tally.counted(arm.wires(), "wire"))
                   .orElse("")
               + ". The list below says the same in words.";
       figures.add(
@@ -200,7 +205,8 @@ public record LoomRoom(
                           + some.size()
                           + " of "
                           + arms.size()
-                          + " with most wires are drawn.";
+                          + " with most wires "
+                          + (some.size() == 1 ? "is drawn." : "are drawn.");
               figure(title, whole.part(some), capped);
             }
           });

@@ -44,6 +44,11 @@ public record Few<T>(List<T> shown, int more) {
     return cut() ? "and " + Figures.count(more) + " more" : "";
   }
 
+  /** {@code and 4,312 more segments}, {@code and 1 more segment}; empty when none is left out. */
+  public String said(String noun) {
+    return cut() ? said() + " " + noun + (more == 1 ? "" : "s") : "";
+  }
+
   /** Those shown, in stretches that a browser lays out one by one. */
   public List<List<T>> stretches(int length) {
     List<List<T>> stretches = new ArrayList<>();

@@ -8,6 +8,7 @@ import org.tugtest.bench.whatif.WhatIfTable;
 import org.tugtest.facts.Facts;
 import org.tugtest.network.Edge;
 import org.tugtest.protect.Outages;
+import org.tugtest.report.Tally;
 import org.tugtest.report.html.circuits.Circuit;
 import org.tugtest.report.html.text.Few;
 
@@ -65,7 +66,7 @@ public record WhatIfRoom(boolean solved, String whyNot, List<Group> groups) {
     int states = facts.operating().all().size();
     int wires = facts.harness().wires().size();
     if ((long) wires * states > MOST_SOLVED) {
-      String many = wires + " wires in " + states + " states are many";
+      String many = wires + " wires in " + Tally.counted(states, "state") + " are many";
       return new WhatIfRoom(false, many, hanging(facts, circuits));
     }
     WhatIfTable table = WhatIfTable.of(facts);
