@@ -211,6 +211,11 @@ public final class Isolation {
     return from(List.of(source.b()), false);
   }
 
+  /** What still returns to a point. */
+  public Reach returning(Point point) {
+    return from(List.of(point), false);
+  }
+
   /**
    * The way on which a load is still live: from a plus to one of its pins while the other is still
    * joined to a minus; empty when it is dead.

@@ -38,7 +38,9 @@ public final class IsolatorBypassed implements Rule {
               that is still joined to a plus and to a minus. Switches stand in any position in which
               no isolator contact is closed; a relay counts as pulled unless its coil is dead, and a
               source that says "fedBy" gives nothing when that load is dead, such as a converter.
-              Loads that are live only by the way round a contact are told with that contact.
+              Loads that are live only by the way round a contact are told with that contact, and
+              so are those that a contact in the earth lead alone fails to part from another source
+              or another earth.
               Besides, every state in which a generator turns is solved again from there with the
               isolators open: a load that shall work in it and still has its least volts, "minV" or
               half the nominal volts, is found with the way that feeds it.
@@ -99,6 +101,19 @@ public final class IsolatorBypassed implements Rule {
     }
   }
 
+  /** The loads that are not free. */
+  static List<Edge.OfElement> loads(Facts facts) {
+    List<Edge.OfElement> loads = new ArrayList<>();
+    for (Edge edge : facts.network().edges()) {
+      if (edge instanceof Edge.OfElement inside
+          && inside.element() instanceof Element.Load load
+          && load.use() != Element.Load.Use.FREE) {
+        loads.add(inside);
+      }
+    }
+    return loads;
+  }
+
   /** One run over one harness. */
   private static final class Judgement {
     private final Facts facts;
@@ -118,8 +133,11 @@ public final class IsolatorBypassed implements Rule {
       for (Edge.OfElement pole : isolation.isolators()) {
         isolation.wayAround(pole).ifPresent(way -> around.put(pole, way));
       }
-      for (Edge.OfElement load : loads()) {
-        isolation.liveWay(load).ifPresent(way -> judge(load, way));
+      EarthLeadPole.all(facts).forEach(this::judgeEarth);
+      for (Edge.OfElement load : loads(facts)) {
+        if (!judged.contains(load.subject())) {
+          isolation.liveWay(load).ifPresent(way -> judge(load, way));
+        }
       }
       around.forEach(this::judgePole);
       RunOn runOn = new RunOn(facts);
@@ -134,19 +152,38 @@ public final class IsolatorBypassed implements Rule {
         }
       }
       isolation.isolators().stream().map(Edge.OfElement::subject).forEach(this::fine);
-      loads().stream().map(Edge.OfElement::subject).forEach(this::fine);
+      loads(facts).stream().map(Edge.OfElement::subject).forEach(this::fine);
     }
 
-    private List<Edge.OfElement> loads() {
-      List<Edge.OfElement> loads = new ArrayList<>();
-      for (Edge edge : facts.network().edges()) {
-        if (edge instanceof Edge.OfElement inside
-            && inside.element() instanceof Element.Load load
-            && load.use() != Element.Load.Use.FREE) {
-          loads.add(inside);
-        }
+    /** One finding for a contact in the earth lead, and not one for each load that it fails. */
+    private void judgeEarth(EarthLeadPole earth) {
+      List<Edge.OfElement> live = earth.live(facts);
+      if (live.isEmpty()) {
+        return;
       }
-      return loads;
+      List<Subject> members = new ArrayList<>(List.of(earth.pole().subject()));
+      live.forEach(load -> members.add(load.subject()));
+      judged.addAll(members);
+      String to = earth.source(facts).map(Edge.OfElement::text).orElse(earth.home().start().text());
+      ledger.finding(
+          earth
+              .draft()
+              .message(
+                  "isolator contact "
+                      + earth.pole().text()
+                      + " opens an earth lead alone; with it open "
+                      + Series.and(live.stream().map(Edge.OfElement::text).toList(), NAMED)
+                      + (live.size() == 1 ? " stays live and returns" : " stay live and return")
+                      + " to "
+                      + to
+                      + " past it")
+              .remedy(
+                  "put "
+                      + earth.pole().text()
+                      + " between plus and everything it feeds, with another pole for every other"
+                      + " source, such as the alternator")
+              .detail("the way past it: " + earth.home().text()),
+          members);
     }
 
     private void fine(Subject subject) {

@@ -5,7 +5,6 @@ import org.tugtest.facts.Facts;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;
 import org.tugtest.network.Edge;
-import org.tugtest.network.Reach;
 import org.tugtest.protect.Protection;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.Ledger;
@@ -34,7 +33,10 @@ public final class IsolatorInReturn implements Rule {
           .basis(
               """
               Common practice: a general circuit breaker opens the plus lead; a pole in the earth
-              lead alone leaves the car live.
+              lead alone leaves the car live. The German rule (DMSB part 4, 8.4, as quoted at
+              dragracing.de) asks for it between the plus of the battery and all consumers. Where
+              nothing else joins the minus, such a contact does part the battery, so this is a
+              warning; waive it where that is what is wanted.
               """)
           .failing(
               """
@@ -71,21 +73,18 @@ public final class IsolatorInReturn implements Rule {
   public void judge(Facts facts, Settings settings, Ledger ledger) {
     Protection protection = facts.protection();
     List<Edge.OfElement> isolators = facts.isolation().isolators();
-    boolean onFeed = isolators.stream().anyMatch(pole -> isOn(protection.feed(), pole));
+    boolean onFeed =
+        isolators.stream().anyMatch(pole -> EarthLeadPole.isOn(protection.feed(), pole));
     for (Edge.OfElement pole : isolators) {
-      boolean feed = isOn(protection.feed(), pole);
-      if (!feed && !isOn(protection.back(), pole)) {
+      boolean feed = EarthLeadPole.isOn(protection.feed(), pole);
+      if (!feed && !EarthLeadPole.isOn(protection.back(), pole)) {
         ledger.notJudged(pole.subject(), "no source leads to it");
       } else if (feed || onFeed) {
         ledger.fine();
       } else {
-        ledger.finding(finding(pole));
+        ledger.finding(finding(pole).cause(EarthLeadPole.identity(facts, pole).orElse(null)));
       }
     }
-  }
-
-  private static boolean isOn(Reach side, Edge.OfElement pole) {
-    return side.reaches(pole.a()) || side.reaches(pole.b());
   }
 
   private static Finding.Draft finding(Edge.OfElement pole) {

@@ -205,4 +205,60 @@ class IsolatorBypassedTest {
             "load DC.in is still live from BAT.cell with the isolator open",
             "load LED.it is still live from DC.out with the isolator open");
   }
+
+  /** Loads that return to E, and an isolator between E and the minus of the battery. */
+  private static Judged earthLead(String devices, String... more) {
+    return judged(
+        all(ISOLATOR, fuse("FB", 10), LAMP, LAMP.replace("LAMP", "HORN"), devices),
+        all(
+            wire("W1", "BAT:+", "FB:in"),
+            wire("W2", "FB:1", "LAMP:1"),
+            wire("W3", "FB:1", "HORN:1"),
+            wire("W4", "LAMP:2", "E:1"),
+            wire("W5", "E:1", "ISO:1"),
+            wire("W6", "ISO:2", "BAT:-"),
+            all(more)));
+  }
+
+  private static final String ALTERNATOR =
+      "\"ALT\": {\"elements\": {\"gen\": {\"kind\": \"source\", \"plus\": \"B\","
+          + " \"minus\": \"E\", \"generator\": true}}}";
+
+  @Test
+  void aPoleInTheEarthLeadThatPartsTheBatteryKeepsNothingLive() {
+    assertThat(earthLead(fuse("S", 1), wire("W7", "HORN:2", "E:1")).messages()).isEmpty();
+  }
+
+  @Test
+  void aPoleInTheEarthLeadThatLeavesAnotherSourceIsOneFinding() {
+    Judged judged =
+        earthLead(
+            ALTERNATOR,
+            wire("W7", "HORN:2", "E:1"),
+            wire("W8", "ALT:B", "FB:in"),
+            wire("W9", "ALT:E", "E:1"));
+    assertThat(judged.messages())
+        .containsExactly(
+            "isolator contact ISO.pole opens an earth lead alone; with it open HORN.bulb and"
+                + " LAMP.bulb stay live and return to ALT.gen past it");
+    assertThat(judged.subjects()).containsExactly("devices/ISO.pole");
+    assertThat(judged.coverage().judged()).isEqualTo(3);
+  }
+
+  @Test
+  void anotherEarthPastThePoleIsOneFinding() {
+    Judged judged =
+        earthLead(fuse("S", 1), wire("W7", "HORN:2", "E:1"), wire("W8", "E:1", "BAT:-"));
+    assertThat(judged.messages())
+        .containsExactly(
+            "isolator contact ISO.pole opens an earth lead alone; with it open HORN.bulb and"
+                + " LAMP.bulb stay live and return to BAT.cell past it");
+    assertThat(judged.findings().get(0).details().get(0)).contains("W8");
+  }
+
+  @Test
+  void aLoadWithAnEarthOfItsOwnPastThePoleIsItsOwnFinding() {
+    assertThat(earthLead(fuse("S", 1), wire("W7", "HORN:2", "BAT:-")).messages())
+        .containsExactly("load HORN.bulb is still live from BAT.cell with the isolator open");
+  }
 }
