@@ -1,4 +1,6 @@
-/** The catalogue of rules, and how they are run: stages, coverage, waivers, crashes. */
+/**
+ * The catalogue of rules, and how they are run: coverage, waivers, crashes, causes, offers tried.
+ */
 @NullMarked
 package org.tugtest.check;
 

@@ -15,8 +15,6 @@ final class Sketcher {
   private static final double WIDE = 1180;
   private static final double HIGH = 720;
   private static final int RADIUS = 5;
-  private static final int LONGEST_LINE = 24;
-  private static final int MOST_LINES = 3;
   private static final int MARGIN = 14;
   private static final double CHANGE_AT = 0.42;
   private final Skeleton skeleton;
@@ -29,17 +27,6 @@ final class Sketcher {
   private final List<Drawing.Mark> changes = new ArrayList<>();
   private final List<Drawing.Label> labels = new ArrayList<>();
   private final List<Bow> bows = new ArrayList<>();
-
-  /** An arm as drawn: from one point over the pull of another to a third. */
-  private record Bow(double x1, double y1, double pullX, double pullY, double x2, double y2) {
-    double x(double t) {
-      return (1 - t) * (1 - t) * x1 + 2 * t * (1 - t) * pullX + t * t * x2;
-    }
-
-    double y(double t) {
-      return (1 - t) * (1 - t) * y1 + 2 * t * (1 - t) * pullY + t * t * y2;
-    }
-  }
 
   private Sketcher(Skeleton skeleton, Places places, Look look) {
     this.skeleton = skeleton;
@@ -86,13 +73,16 @@ final class Sketcher {
       int nth =
           between.merge(
               List.of(Math.min(arm.a(), arm.b()), Math.max(arm.a(), arm.b())), 1, Integer::sum);
-      Bow bow = bow(arm, nth - 1);
+      Bow bow =
+          arm.a() == arm.b()
+              ? Bow.back(x(arm.a()), y(arm.a()), nth - 1)
+              : Bow.between(x(arm.a()), y(arm.a()), x(arm.b()), y(arm.b()), nth - 1);
       bows.add(bow);
       boolean bent = skeleton.ofLayout() && places.bent().get(i);
       lines.add(
           new Drawing.Line(
               arm.number(),
-              path(arm, bow),
+              bow.path(),
               look.width(arm),
               bent,
               look.steps(arm),
@@ -102,46 +92,6 @@ final class Sketcher {
       room.stroke(bow.x1(), bow.y1(), midX, midY, look.width(arm));
       room.stroke(midX, midY, bow.x2(), bow.y2(), look.width(arm));
     }
-  }
-
-  /** The first of several between two knots is straight, the others bow out more and more. */
-  private Bow bow(Skeleton.Arm arm, int nth) {
-    double x1 = x(arm.a());
-    double y1 = y(arm.a());
-    double x2 = x(arm.b());
-    double y2 = y(arm.b());
-    if (arm.a() == arm.b()) {
-      return new Bow(x1, y1, x1, y1 - 70 - 30 * nth, x2, y2);
-    }
-    double far = Math.max(1e-9, Math.hypot(x2 - x1, y2 - y1));
-    double out = nth == 0 ? 0 : (nth % 2 == 0 ? -1 : 1) * (36 + 14 * nth);
-    double midX = (x1 + x2) / 2 - (y2 - y1) / far * out;
-    double midY = (y1 + y2) / 2 + (x2 - x1) / far * out;
-    return new Bow(x1, y1, midX, midY, x2, y2);
-  }
-
-  private static String path(Skeleton.Arm arm, Bow bow) {
-    String start = "M" + at(bow.x1(), bow.y1());
-    if (arm.a() == arm.b()) {
-      double lift = bow.y1() - bow.pullY();
-      return start
-          + "C"
-          + at(bow.x1() - lift, bow.pullY())
-          + " "
-          + at(bow.x1() + lift, bow.pullY())
-          + " "
-          + at(bow.x2(), bow.y2());
-    }
-    boolean straight =
-        Math.abs(bow.x(0.5) - (bow.x1() + bow.x2()) / 2) < 1e-6
-            && Math.abs(bow.y(0.5) - (bow.y1() + bow.y2()) / 2) < 1e-6;
-    return start
-        + (straight ? "L" : "Q" + at(bow.pullX(), bow.pullY()) + " ")
-        + at(bow.x2(), bow.y2());
-  }
-
-  private static String at(double x, double y) {
-    return Math.round(x) + "," + Math.round(y);
   }
 
   private List<Drawing.Spot> spots() {
@@ -210,12 +160,12 @@ final class Sketcher {
                     .thenComparingInt(i -> i))
             .toList();
     for (int i : order) {
-      List<String> text = text(skeleton.knots().get(i));
+      List<String> text = KnotText.of(skeleton.knots().get(i));
       double width = text.stream().mapToDouble(Labels::width).max().orElse(0);
       Box box = room.place(x(i), y(i), RADIUS, width, Labels.LINE * text.size());
       double[] near = box.nearest(x(i), y(i));
       boolean far = Math.hypot(near[0] - x(i), near[1] - y(i)) > RADIUS + Labels.NEAR;
-      String tie = far ? "M" + at(x(i), y(i)) + "L" + at(near[0], near[1]) : "";
+      String tie = far ? "M" + Bow.at(x(i), y(i)) + "L" + Bow.at(near[0], near[1]) : "";
       labels.add(label(box, text, true, tie, Map.of()));
     }
   }
@@ -224,38 +174,6 @@ final class Sketcher {
       Box box, List<String> text, boolean strong, String tie, Map<String, String> figures) {
     return new Drawing.Label(
         (int) Math.round(box.left()), (int) Math.round(box.top()) + 12, text, strong, tie, figures);
-  }
-
-  /** The name, then what is here as far as it fits. */
-  private static List<String> text(Skeleton.Knot knot) {
-    List<String> lines = new ArrayList<>();
-    lines.add(shown(knot.id()));
-    StringBuilder line = new StringBuilder();
-    int left = knot.here().size();
-    for (String thing : knot.here()) {
-      String shown = shown(thing);
-      String more = left > 1 ? " +" + (left - 1) : "";
-      boolean last = lines.size() == MOST_LINES - 1;
-      int fits = LONGEST_LINE - (last ? more.length() : 0);
-      if (line.length() > 0 && line.length() + 1 + shown.length() > fits) {
-        if (last) {
-          lines.add(line + " +" + left);
-          return lines;
-        }
-        lines.add(line.toString());
-        line.setLength(0);
-      }
-      line.append(line.length() == 0 ? "" : " ").append(shown);
-      left--;
-    }
-    if (line.length() > 0) {
-      lines.add(line.toString());
-    }
-    return lines;
-  }
-
-  private static String shown(String text) {
-    return PrintableText.cut(PrintableText.of(text), LONGEST_LINE);
   }
 
   /** Lengths and the figures of shades beside the arms that have room for them. */
