@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.tugtest.model.Connector;
 import org.tugtest.model.DeviceType;
 import org.tugtest.model.Harness;
@@ -52,6 +53,16 @@ final class Contacts {
   /** The contact that meets this one. */
   Optional<Point> meets(Point contact) {
     return Optional.ofNullable(met.get(contact));
+  }
+
+  /** For each of these points, in their order, the one of them that meets it, or null. */
+  @Nullable Point[] among(Points points) {
+    @Nullable Point[] among = new Point[points.all().size()];
+    for (int i = 0; i < among.length; i++) {
+      Point other = met.get(points.all().get(i));
+      among[i] = other == null ? null : points.own(other);
+    }
+    return among;
   }
 
   private void meet(String connector, Mate mate) {

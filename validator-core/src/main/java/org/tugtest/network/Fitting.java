@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.finding.Basis;
@@ -24,13 +24,19 @@ public final class Fitting {
   private final Harness harness;
   private final Wiring wiring;
   private final WireSizes sizes;
-  private final Map<Point, Choice<Terminal>> terminals = new ConcurrentHashMap<>();
+  private final AtomicReferenceArray<Choice<Terminal>> terminals;
 
   /** The fitting of this harness. */
   public Fitting(Harness harness, Wiring wiring) {
     this.harness = harness;
     this.wiring = wiring;
     this.sizes = new WireSizes(harness);
+    this.terminals = new AtomicReferenceArray<>(wiring.points().all().size());
+  }
+
+  /** How many points the harness has. */
+  int points() {
+    return wiring.points().all().size();
   }
 
   /** The sizes of the wires. */
@@ -49,8 +55,16 @@ public final class Fitting {
 
   /** The terminal in a cavity for the wires that end there. */
   public Choice<Terminal> terminal(Point cavity) {
-    Choice<Terminal> known = terminals.get(cavity);
-    return known == null ? terminals.computeIfAbsent(cavity, this::chooseTerminal) : known;
+    int number = wiring.points().number(cavity);
+    if (number < 0) {
+      return chooseTerminal(cavity);
+    }
+    Choice<Terminal> known = terminals.get(number);
+    if (known == null) {
+      known = chooseTerminal(cavity);
+      terminals.set(number, known);
+    }
+    return known;
   }
 
   private Choice<Terminal> chooseTerminal(Point cavity) {

@@ -3,9 +3,7 @@ package org.tugtest.network;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.tugtest.finding.Subject;
 import org.tugtest.model.Device;
@@ -21,12 +19,10 @@ import org.tugtest.model.Wire;
  * an end that names nothing is left out.
  */
 public final class Network {
-  private final List<Point> points = new ArrayList<>();
-  private final Map<Point, Integer> indexes = new HashMap<>();
+  private final Points points;
   private final List<Edge> edges = new ArrayList<>();
   private final List<Edge.OfElement> sources = new ArrayList<>();
   private final List<Subject> unplaced = new ArrayList<>();
-  private final List<Point> shownPoints = Collections.unmodifiableList(points);
   private final List<Edge> shownEdges = Collections.unmodifiableList(edges);
   private final int[] partOf;
   private final int[] ends;
@@ -34,7 +30,7 @@ public final class Network {
   private final int[] edgesAt;
 
   private Network(Harness harness, Wiring wiring) {
-    addPoints(harness, wiring);
+    points = wiring.points();
     addWires(harness, wiring);
     addMated(wiring);
     for (Device device : harness.devices().values()) {
@@ -42,7 +38,7 @@ public final class Network {
       addElements(device, harness);
     }
     ends = new int[2 * edges.size()];
-    int[] counts = new int[points.size() + 1];
+    int[] counts = new int[points.all().size() + 1];
     for (int i = 0; i < edges.size(); i++) {
       Edge edge = edges.get(i);
       if (edge instanceof Edge.OfElement inside && inside.element() instanceof Element.Source) {
@@ -53,7 +49,7 @@ public final class Network {
       counts[ends[2 * i] + 1]++;
       counts[ends[2 * i + 1] + 1]++;
     }
-    Joined joined = new Joined(points.size());
+    Joined joined = new Joined(points.all().size());
     for (int i = 0; i < edges.size(); i++) {
       joined.join(ends[2 * i], ends[2 * i + 1]);
     }
@@ -74,15 +70,12 @@ public final class Network {
 
   /** Every point, each once. */
   public List<Point> points() {
-    return shownPoints;
+    return points.all();
   }
 
   /** Where a point stands in {@link #points}; -1 when the harness has no such point. */
   public int index(Point point) {
-    int at = point.number();
-    return at >= 0 && at < points.size() && points.get(at).equals(point)
-        ? at
-        : indexes.getOrDefault(point, -1);
+    return points.number(point);
   }
 
   /** Everything that lies between two different points. */
@@ -148,28 +141,6 @@ public final class Network {
     return edgesAt[firstAt[at] + i];
   }
 
-  private void addPoints(Harness harness, Wiring wiring) {
-    for (String device : harness.devices().keySet()) {
-      wiring.pinsOf(device).forEach(pin -> add(Point.pin(device, pin)));
-    }
-    for (String connector : wiring.connectors()) {
-      wiring.cavitiesOf(connector).forEach(cavity -> add(Point.cavity(connector, cavity)));
-    }
-    List<Point> unnamed = new ArrayList<>();
-    for (Point point : points) {
-      wiring.meets(point).filter(other -> index(other) < 0).ifPresent(unnamed::add);
-    }
-    unnamed.forEach(this::add);
-    wiring.splices().forEach(splice -> add(Point.splice(splice)));
-  }
-
-  private void add(Point point) {
-    Point own = point.at(points.size());
-    if (indexes.putIfAbsent(own, own.number()) == null) {
-      points.add(own);
-    }
-  }
-
   private void addWires(Harness harness, Wiring wiring) {
     for (Wire wire : harness.wires().values()) {
       Optional<Point> from = end(wiring, new WireEnd(wire, true));
@@ -190,7 +161,7 @@ public final class Network {
   }
 
   private void addMated(Wiring wiring) {
-    for (Point point : points) {
+    for (Point point : points.all()) {
       Point other = point.kind() == Point.Kind.CAVITY ? wiring.meets(point).orElse(null) : null;
       if (other != null && (other.kind() == Point.Kind.PIN || index(point) < index(other))) {
         add(point, other, Edge.OfMating::new);
@@ -253,12 +224,7 @@ public final class Network {
 
   private void add(Point a, Point b, Between edge) {
     if (!a.equals(b)) {
-      edges.add(edge.of(own(a), own(b), edges.size()));
+      edges.add(edge.of(points.own(a), points.own(b), edges.size()));
     }
-  }
-
-  private Point own(Point point) {
-    int at = index(point);
-    return at < 0 ? point : points.get(at);
   }
 }

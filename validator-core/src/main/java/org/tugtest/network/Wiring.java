@@ -31,14 +31,16 @@ public final class Wiring {
   private final Implied impliedOwners;
   private final Mating mating;
   private final DevicePins pins;
-  private final Map<Point, List<WireEnd>> endsAt = new LinkedHashMap<>();
+  private final Map<Point, List<WireEnd>> endsAt;
   private final IdentityHashMap<Ref, Resolution> ofEnds = new IdentityHashMap<>();
   private final Set<Point> implied = new TreeSet<>();
   private final Map<String, Set<String>> namedCavities = new HashMap<>();
   private final Set<String> connectors;
   private final Set<String> splices;
   private final List<Point> wiredCavities;
-  private final Contacts contacts;
+  private final Points points;
+  private final @Nullable Point[] met;
+  private final List<List<WireEnd>> endsAtNumber;
 
   private Wiring(Harness harness) {
     this.harness = harness;
@@ -47,19 +49,15 @@ public final class Wiring {
     this.splices = union(harness.splices().keySet(), impliedOwners.splices());
     this.mating = new Mating(harness, impliedOwners.connectors());
     this.pins = new DevicePins(harness, mating);
+    Map<Point, List<WireEnd>> placed = new LinkedHashMap<>();
     for (Wire wire : harness.wires().values()) {
-      place(new WireEnd(wire, true));
-      place(new WireEnd(wire, false));
+      place(new WireEnd(wire, true), placed);
+      place(new WireEnd(wire, false), placed);
     }
     for (Device device : harness.devices().values()) {
       device.boltedTo().values().forEach(this::addBolted);
     }
-    this.wiredCavities =
-        endsAt.keySet().stream()
-            .filter(point -> point.kind() == Point.Kind.CAVITY)
-            .sorted()
-            .toList();
-    this.contacts = new Contacts(harness, mating, connectors, this::cavitiesOf);
+    Contacts contacts = new Contacts(harness, mating, connectors, this::cavitiesOf);
     for (String connector : connectors) {
       for (String cavity : cavitiesOf(connector)) {
         contacts
@@ -67,6 +65,30 @@ public final class Wiring {
             .filter(other -> other.kind() == Point.Kind.PIN)
             .ifPresent(pin -> pins.add(pin.owner(), pin.name()));
       }
+    }
+    this.points = new Points(harness.devices().keySet(), this, contacts);
+    this.met = contacts.among(points);
+    this.endsAtNumber = new ArrayList<>(Collections.nCopies(points.all().size(), List.of()));
+    this.endsAt = new LinkedHashMap<>();
+    placed.forEach(this::keep);
+    ofEnds.replaceAll(
+        (ref, resolution) ->
+            resolution instanceof Resolution.Found found
+                ? new Resolution.Found(points.own(found.point()), found.implied())
+                : resolution);
+    this.wiredCavities =
+        endsAt.keySet().stream()
+            .filter(point -> point.kind() == Point.Kind.CAVITY)
+            .sorted()
+            .toList();
+  }
+
+  private void keep(Point point, List<WireEnd> ends) {
+    List<WireEnd> kept = Collections.unmodifiableList(ends);
+    endsAt.put(points.own(point), kept);
+    int number = points.number(point);
+    if (number >= 0) {
+      endsAtNumber.set(number, kept);
     }
   }
 
@@ -121,16 +143,17 @@ public final class Wiring {
       return Optional.empty();
     }
     if (resolve(ref) instanceof Resolution.Found found) {
-      return Optional.of(found.point());
+      return Optional.of(points.own(found.point()));
     }
     return ref.pin() != null && pins.of(ref.owner()).contains(ref.pin())
-        ? Optional.of(Point.pin(ref.owner(), ref.pin()))
+        ? Optional.of(points.own(Point.pin(ref.owner(), ref.pin())))
         : Optional.empty();
   }
 
   /** The wire ends on a point, in natural order of the wires. */
   public List<WireEnd> endsAt(Point point) {
-    return Collections.unmodifiableList(endsAt.getOrDefault(point, List.of()));
+    int number = points.number(point);
+    return number < 0 ? endsAt.getOrDefault(point, List.of()) : endsAtNumber.get(number);
   }
 
   /** Every point on which a wire ends, with its ends. */
@@ -191,11 +214,25 @@ public final class Wiring {
   }
 
   /**
+   * The points of a connector's cavities, in the same order; a point that is taken from here is
+   * found everywhere without a look-up.
+   */
+  public List<Point> cavityPoints(String connector) {
+    return points.ofConnector(connector);
+  }
+
+  /** All points. */
+  Points points() {
+    return points;
+  }
+
+  /**
    * The contact that meets this one when its connector is plugged; empty when nothing does. Of the
    * cavities that lead to one pin, the first meets it.
    */
   public Optional<Point> meets(Point contact) {
-    return contacts.meets(contact);
+    int number = points.number(contact);
+    return number < 0 ? Optional.empty() : Optional.ofNullable(met[number]);
   }
 
   /** The node a connector stands at: its own, else that of its mate; empty when neither says. */
@@ -213,7 +250,7 @@ public final class Wiring {
     return Collections.unmodifiableSet(all);
   }
 
-  private void place(WireEnd end) {
+  private void place(WireEnd end, Map<Point, List<WireEnd>> placed) {
     Ref ref = end.ref();
     if (ref == null) {
       return;
@@ -224,7 +261,7 @@ public final class Wiring {
       return;
     }
     Point point = found.point();
-    endsAt.computeIfAbsent(point, at -> new ArrayList<>(2)).add(end);
+    placed.computeIfAbsent(point, at -> new ArrayList<>(2)).add(end);
     if (found.implied()) {
       implied.add(point);
     }

@@ -1,8 +1,7 @@
 package org.tugtest.network;
 
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.finding.Basis;
 import org.tugtest.model.Device;
@@ -44,14 +43,17 @@ public final class WorkingResistances {
   private final Fitting fitting;
   private final WireLengths lengths;
   private final StandardOhms standard;
-  private final Map<Edge.OfWire, Laid> known = new ConcurrentHashMap<>();
-  private final Map<Edge.OfMating, Resistance> plugged = new ConcurrentHashMap<>();
+  private final AtomicReferenceArray<Laid> known;
+  private final AtomicReferenceArray<Plugged> plugged;
 
   /** The resistances of a harness, with these lengths of its wires. */
   public WorkingResistances(Harness harness, Fitting fitting, WireLengths lengths) {
     this.harness = harness;
     this.fitting = fitting;
     this.lengths = lengths;
+    int wires = harness.wires().size();
+    this.known = new AtomicReferenceArray<>(wires);
+    this.plugged = new AtomicReferenceArray<>(wires + fitting.points());
     this.standard = new StandardOhms(harness.defaults());
   }
 
@@ -66,7 +68,7 @@ public final class WorkingResistances {
       return wire(wire, celsius);
     }
     if (edge instanceof Edge.OfMating mating) {
-      return plugged.computeIfAbsent(mating, this::plugged);
+      return plugged(mating);
     }
     if (edge instanceof Edge.OfBolt) {
       Cited bolted = standard.bolted();
@@ -138,11 +140,21 @@ public final class WorkingResistances {
    * @param conductor at 20 °C, in ohms
    * @param whole the same with what is at its ends
    */
-  private record Laid(Resistance conductor, Resistance whole) {}
+  private record Laid(Edge.OfWire edge, Resistance conductor, Resistance whole) {}
+
+  /** Two contacts that are plugged together. */
+  private record Plugged(Edge.OfMating edge, Resistance resistance) {}
 
   /** Only the conductor changes with the temperature; all else is told once. */
   private Resistance wire(Edge.OfWire edge, double celsius) {
-    Laid laid = known.computeIfAbsent(edge, this::laid);
+    boolean numbered = edge.number() >= 0 && edge.number() < known.length();
+    Laid laid = numbered ? known.get(edge.number()) : null;
+    if (laid == null || !laid.edge().equals(edge)) {
+      laid = laid(edge);
+      if (numbered) {
+        known.set(edge.number(), laid);
+      }
+    }
     double warmer = laid.conductor().ohms() * (Copper.factor(celsius) - 1);
     return warmer == 0 ? laid.whole() : laid.whole().plus(warmer, laid.conductor().basis());
   }
@@ -159,7 +171,7 @@ public final class WorkingResistances {
             .map(milliohm -> Resistance.of(milliohm.value() * MILLI, milliohm.basis()))
             .orElse(new Resistance(0, Basis.GIVEN, missing));
     Resistance oneEnd = atEnd(sum, edge.a(), new WireEnd(wire, true));
-    return new Laid(sum, atEnd(oneEnd, edge.b(), new WireEnd(wire, false)));
+    return new Laid(edge, sum, atEnd(oneEnd, edge.b(), new WireEnd(wire, false)));
   }
 
   private Resistance atEnd(Resistance sum, Point at, WireEnd end) {
@@ -221,8 +233,16 @@ public final class WorkingResistances {
   }
 
   private Resistance plugged(Edge.OfMating mating) {
-    Cited contact = contact(terminal(mating.a()), terminal(mating.b()));
-    return Resistance.of(contact.value() * MILLI, contact.basis());
+    boolean numbered = mating.number() >= 0 && mating.number() < plugged.length();
+    Plugged told = numbered ? plugged.get(mating.number()) : null;
+    if (told == null || !told.edge().equals(mating)) {
+      Cited contact = contact(terminal(mating.a()), terminal(mating.b()));
+      told = new Plugged(mating, Resistance.of(contact.value() * MILLI, contact.basis()));
+      if (numbered) {
+        plugged.set(mating.number(), told);
+      }
+    }
+    return told.resistance();
   }
 
   private Resistance element(Edge.OfElement edge) {

@@ -199,8 +199,7 @@ public final class TotalsCount {
           1,
           null,
           housing == null ? null : housing.grams());
-      for (String cavity : wiring.cavitiesOf(connector.id())) {
-        Point point = Point.cavity(connector.id(), cavity);
+      for (Point point : wiring.cavityPoints(connector.id())) {
         if (!wiring.endsAt(point).isEmpty()) {
           contact(connector, housing, point);
         }
@@ -286,10 +285,9 @@ public final class TotalsCount {
     Map<String, Totals.Ways> ways = new LinkedHashMap<>();
     for (String id : harness.connectors().keySet()) {
       if (wiring.mating().housingOf(id).isPresent()) {
-        List<String> names = wiring.cavitiesOf(id);
-        long wired =
-            names.stream().filter(name -> !wiring.endsAt(Point.cavity(id, name)).isEmpty()).count();
-        ways.put(id, new Totals.Ways(names.size(), (int) wired));
+        List<Point> points = wiring.cavityPoints(id);
+        long wired = points.stream().filter(point -> !wiring.endsAt(point).isEmpty()).count();
+        ways.put(id, new Totals.Ways(points.size(), (int) wired));
       }
     }
     return ways;

@@ -109,8 +109,7 @@ public final class CircuitCrossesOver implements Rule {
         continue;
       }
       List<Crossing> crossings = new ArrayList<>();
-      for (String name : wiring.cavitiesOf(pair.connector())) {
-        Point near = Point.cavity(pair.connector(), name);
+      for (Point near : wiring.cavityPoints(pair.connector())) {
         Point far = wiring.meets(near).orElse(null);
         if (far == null || wiring.endsAt(near).isEmpty() || wiring.endsAt(far).isEmpty()) {
           continue;

@@ -128,8 +128,7 @@ public final class ContactOneSided implements Rule {
     Optional<String> blind =
         mate instanceof Mate.OfPort port ? usedPins(facts, port.device(), used) : Optional.empty();
     Map<Fault, List<Point>> faults = new TreeMap<>();
-    for (String name : wiring.cavitiesOf(half)) {
-      Point cavity = Point.cavity(half, name);
+    for (Point cavity : wiring.cavityPoints(half)) {
       if (wiring.endsAt(cavity).isEmpty() || ledger.switchedOff(cavity.subject())) {
         continue;
       }

@@ -128,8 +128,7 @@ public final class LivePinsExposed implements Rule {
     String id = connector.id();
     Unplugged unplugged = new Unplugged(facts, id, mate == null ? id : mate.text());
     List<Live> live = new ArrayList<>();
-    for (String name : facts.wiring().cavitiesOf(id)) {
-      Point pin = Point.cavity(id, name);
+    for (Point pin : facts.wiring().cavityPoints(id)) {
       if (facts.wiring().endsAt(pin).isEmpty()) {
         continue;
       }
