@@ -11,6 +11,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
+import org.tugtest.check.cause.Causes;
 import org.tugtest.expect.Expectations;
 import org.tugtest.facts.Facts;
 import org.tugtest.facts.WaiverUse;
@@ -184,10 +186,24 @@ public final class Checker {
       findings.add(new CheckedFinding(finding, waiver.orElse(null)));
     }
 
+    /** The findings, each with what it follows from. */
+    private List<CheckedFinding> linked(List<RuleInfo> rules) {
+      Set<Finding> standing =
+          findings.stream()
+              .filter(each -> !each.waived())
+              .map(CheckedFinding::finding)
+              .collect(Collectors.toSet());
+      List<Finding> all = findings.stream().map(CheckedFinding::finding).toList();
+      Causes causes = Causes.of(facts, all, standing, rules);
+      return findings.stream()
+          .map(each -> new CheckedFinding(causes.told(each.finding()), each.waiver()))
+          .toList();
+    }
+
     CheckResult result(RuleCatalog order) {
       List<String> ids = order.infos().stream().map(RuleInfo::id).toList();
       findings.sort(Comparator.comparing(CheckedFinding::finding, Finding.ORDER));
-      List<CheckedFinding> linked = Causes.linked(facts, findings, order.infos());
+      List<CheckedFinding> linked = linked(order.infos());
       return new CheckResult(
           facts.harness().root(),
           selection.equals(Selection.ALL) ? Offers.tried(facts, linked, order) : linked,

@@ -24,6 +24,7 @@ class NamedRulesTest {
   /** A class that names rules, and the word of the same form in it that is none. */
   @ParameterizedTest
   @CsvSource({
+    "check/Offers,",
     "check/Trial,",
     "report/MissingData,",
     "report/Merges,",

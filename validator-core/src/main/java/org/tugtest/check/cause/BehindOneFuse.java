@@ -1,4 +1,4 @@
-package org.tugtest.check;
+package org.tugtest.check.cause;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -31,7 +31,7 @@ final class BehindOneFuse {
   void link(Set<Finding> standing) {
     Map<List<Subject>, List<Finding>> heads = new LinkedHashMap<>();
     for (Finding finding : causes.causing(Cause.FUSE_TOO_GREAT)) {
-      if (standing.contains(finding) && causes.of(finding).cause() == null) {
+      if (standing.contains(finding) && causes.told(finding).cause() == null) {
         heads.computeIfAbsent(fuses(finding), none -> new ArrayList<>(1)).add(finding);
       }
     }

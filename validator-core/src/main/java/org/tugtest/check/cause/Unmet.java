@@ -1,4 +1,4 @@
-package org.tugtest.check;
+package org.tugtest.check.cause;
 
 import java.util.ArrayList;
 import java.util.Comparator;

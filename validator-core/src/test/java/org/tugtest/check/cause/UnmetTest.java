@@ -1,4 +1,4 @@
-package org.tugtest.check;
+package org.tugtest.check.cause;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,6 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.tugtest.check.CheckedFinding;
+import org.tugtest.check.Checker;
+import org.tugtest.check.RuleCatalog;
+import org.tugtest.check.Selection;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Finding;
 import org.tugtest.rule.Judged;

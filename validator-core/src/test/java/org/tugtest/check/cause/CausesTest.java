@@ -1,4 +1,4 @@
-package org.tugtest.check;
+package org.tugtest.check.cause;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -8,6 +8,11 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.tugtest.check.CheckResult;
+import org.tugtest.check.CheckedFinding;
+import org.tugtest.check.Checker;
+import org.tugtest.check.RuleCatalog;
+import org.tugtest.check.Selection;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;

@@ -1,4 +1,4 @@
-package org.tugtest.check;
+package org.tugtest.check.cause;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -23,7 +23,7 @@ import org.tugtest.rule.RuleInfo;
  * and what they follow from ({@link Cause}). What a rule itself says of its cause stands. Nothing
  * follows from a finding that is less grave, so that no error is folded under a warning.
  */
-final class Causes {
+public final class Causes {
   /** Makes all wrong that is reckoned of the harness. */
   private static final Set<Cause> OF_ALL = EnumSet.of(Cause.VOLTS_WRONG, Cause.SUPPLY_SHORTED);
 
@@ -52,30 +52,24 @@ final class Causes {
   }
 
   /**
-   * The findings of one harness, in their order, each with what it follows from.
+   * Says of the findings of one harness what they follow from.
    *
+   * @param standing those that are not waived
    * @param rules the rules they are of
    */
-  static List<CheckedFinding> linked(
-      Facts facts, List<CheckedFinding> findings, List<RuleInfo> rules) {
-    Causes causes = new Causes(findings.stream().map(CheckedFinding::finding).toList(), rules);
-    Set<Finding> standing =
-        findings.stream()
-            .filter(each -> !each.waived())
-            .map(CheckedFinding::finding)
-            .collect(Collectors.toSet());
+  public static Causes of(
+      Facts facts, List<Finding> findings, Set<Finding> standing, List<RuleInfo> rules) {
+    Causes causes = new Causes(findings, rules);
     new BehindJoints(facts, causes).link();
     causes.ofAll(facts, standing);
     new Unmet(facts, causes).link();
     causes.ofOneThing(standing);
     new BehindOneFuse(causes).link(standing);
-    return findings.stream()
-        .map(each -> new CheckedFinding(causes.of(each.finding()), each.waiver()))
-        .toList();
+    return causes;
   }
 
-  /** A finding with what it follows from. */
-  Finding of(Finding finding) {
+  /** A finding with what it follows from; the same when it follows from none. */
+  public Finding told(Finding finding) {
     return linked.getOrDefault(finding, finding);
   }
 
