@@ -22,8 +22,13 @@ public final class Reach {
   private final Network network;
   private final int[] firstAt;
   private final BitSet taken = new BitSet();
-  private final List<Arrival> arrivals = new ArrayList<>();
   private boolean complete = true;
+
+  /** Of each arrival: where, by which edge, and the arrival at its other end. */
+  private int[] at = {};
+
+  private int[] by = {};
+  private int[] before = {};
 
   /**
    * One way to reach a point.
@@ -70,19 +75,34 @@ public final class Reach {
       Collection<Point> starts,
       Step step) {
     Reach reach = new Reach(network);
+    List<Arrival> arrivals = new ArrayList<>();
     for (Point start : starts) {
       int at = network.index(start);
       if (at >= 0 && reach.firstAt[at] == NONE) {
-        reach.arrive(new Arrival(at, NONE, NONE, left, NONE));
+        reach.arrive(new Arrival(at, NONE, NONE, left, NONE), arrivals);
       }
     }
-    for (int i = 0; i < reach.arrivals.size(); i++) {
-      reach.goOn(i, together, step);
+    for (int i = 0; i < arrivals.size(); i++) {
+      reach.goOn(i, together, step, arrivals);
     }
+    reach.keep(arrivals);
     return reach;
   }
 
-  private void goOn(int number, @Nullable ClosedTogether together, Step step) {
+  /** Keeps of the arrivals what ways are told by; how all may stand is not asked any more. */
+  private void keep(List<Arrival> arrivals) {
+    at = new int[arrivals.size()];
+    by = new int[arrivals.size()];
+    before = new int[arrivals.size()];
+    for (int i = 0; i < at.length; i++) {
+      at[i] = arrivals.get(i).at();
+      by[i] = arrivals.get(i).by();
+      before[i] = arrivals.get(i).before();
+    }
+  }
+
+  private void goOn(
+      int number, @Nullable ClosedTogether together, Step step, List<Arrival> arrivals) {
     Arrival here = arrivals.get(number);
     Point from = network.points().get(here.at());
     for (int i = 0; i < network.degree(here.at()); i++) {
@@ -95,13 +115,13 @@ public final class Reach {
       if (left != null) {
         taken.set(edgeNumber);
         int there = network.across(edgeNumber, here.at());
-        arrive(new Arrival(there, edgeNumber, number, left, NONE));
+        arrive(new Arrival(there, edgeNumber, number, left, NONE), arrivals);
       }
     }
   }
 
   /** Keeps an arrival unless one that leaves at least as much possible is there already. */
-  private void arrive(Arrival arrival) {
+  private void arrive(Arrival arrival, List<Arrival> arrivals) {
     int last = NONE;
     int count = 0;
     for (int i = firstAt[arrival.at()]; i != NONE; i = arrivals.get(i).next()) {
@@ -157,23 +177,17 @@ public final class Reach {
 
   /** A shortest way from a start to a point. */
   public Optional<Path> path(Point to) {
-    return reaches(to)
-        ? Optional.of(path(arrivals.get(firstAt[network.index(to)])))
-        : Optional.empty();
+    return reaches(to) ? Optional.of(path(firstAt[network.index(to)])) : Optional.empty();
   }
 
-  private Path path(Arrival end) {
+  private Path path(int arrival) {
     List<Edge> edges = new ArrayList<>();
-    @Nullable Arrival at = end;
-    Arrival start = end;
-    while (at != null) {
-      start = at;
-      if (at.by() != NONE) {
-        edges.add(network.edges().get(at.by()));
-      }
-      at = at.before() == NONE ? null : arrivals.get(at.before());
+    int here = arrival;
+    while (before[here] != NONE) {
+      edges.add(network.edges().get(by[here]));
+      here = before[here];
     }
     Collections.reverse(edges);
-    return new Path(network.points().get(start.at()), edges);
+    return new Path(network.points().get(at[here]), edges);
   }
 }

@@ -19,6 +19,16 @@ public final class FuseBands {
   private final Ratings ratings;
   private final Map<String, Optional<FuseBand>> known = new ConcurrentHashMap<>();
 
+  /** Bands made before: most fuses are of a few parts. */
+  private final Map<Made, Optional<FuseBand>> made = new ConcurrentHashMap<>();
+
+  /**
+   * What a band is made of.
+   *
+   * @param of the times of a part, or a style
+   */
+  private record Made(Object of, double ratingA) {}
+
   /** The bands of fuses of these ratings. */
   public FuseBands(Ratings ratings) {
     this.ratings = ratings;
@@ -39,11 +49,18 @@ public final class FuseBands {
     }
     List<FusePart.Time> times = ratings.part(fuse).map(FusePart::times).orElse(List.of());
     if (!times.isEmpty()) {
-      return Optional.of(FuseBand.of(rating.get(), times));
+      return made.computeIfAbsent(
+          new Made(times, rating.get()), none -> Optional.of(FuseBand.of(rating.get(), times)));
     }
     return isTrip(fuse)
         ? Optional.empty()
-        : ratings.style(fuse).flatMap(style -> FuseTimeTable.of(style, rating.get()));
+        : ratings
+            .style(fuse)
+            .flatMap(
+                style ->
+                    made.computeIfAbsent(
+                        new Made(style, rating.get()),
+                        none -> FuseTimeTable.of(style, rating.get())));
   }
 
   /** Whether it is the trip of a control unit, not a fuse. */

@@ -1,11 +1,13 @@
 package org.tugtest.rule.load;
 
+import java.util.AbstractList;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicReferenceArray;
 import org.tugtest.facts.Facts;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
@@ -13,15 +15,19 @@ import org.tugtest.network.Network;
 import org.tugtest.operate.OperatingPoint;
 
 /**
- * What brings current to each point in one state and what takes it away, loads and coils left out.
- * Told once for a point: a bar that hundreds of loads share would be looked over for each of them.
+ * What brings current to each point in one state and what takes it away, loads and coils left out:
+ * found once for all points, since a bar that hundreds of loads share would be looked over for each
+ * of them. Only the numbers of the edges are kept.
  */
 final class Flows {
   private static final double LEAST_AMPS = 1e-9;
   private final OperatingPoint state;
   private final Network network;
-  private final AtomicReferenceArray<List<Flow>> bringing;
-  private final AtomicReferenceArray<List<Flow>> taking;
+
+  /** For every point where what brings current begins, then where what takes it does. */
+  private final int[] firstAt;
+
+  private final int[] edges;
 
   /**
    * A current through an edge.
@@ -37,8 +43,18 @@ final class Flows {
   private Flows(OperatingPoint state, Network network) {
     this.state = state;
     this.network = network;
-    this.bringing = new AtomicReferenceArray<>(network.points().size());
-    this.taking = new AtomicReferenceArray<>(network.points().size());
+    int points = network.points().size();
+    firstAt = new int[2 * points + 1];
+    int[] found = new int[2 * network.edges().size()];
+    int count = 0;
+    for (int i = 0; i < 2 * points; i++) {
+      firstAt[i] = count;
+      for (Flow flow : flows(i / 2, i % 2 == 0)) {
+        found[count++] = flow.edge().number();
+      }
+    }
+    firstAt[2 * points] = count;
+    edges = Arrays.copyOf(found, count);
   }
 
   /** The network they are in. */
@@ -56,21 +72,37 @@ final class Flows {
 
   /** What brings current to the point that stands there in the network, the most first. */
   List<Flow> bringing(int at) {
-    return told(bringing, at, true);
+    return new Kept(at, 0);
   }
 
   /** What takes current from the point that stands there in the network, the most first. */
   List<Flow> taking(int at) {
-    return told(taking, at, false);
+    return new Kept(at, 1);
   }
 
-  private List<Flow> told(AtomicReferenceArray<List<Flow>> known, int at, boolean brings) {
-    List<Flow> flows = known.get(at);
-    if (flows == null) {
-      flows = flows(at, brings);
-      known.set(at, flows);
+  /** Flows of which the edges stand in a row, each made when it is asked for. */
+  private final class Kept extends AbstractList<Flow> {
+    private final int at;
+    private final int from;
+    private final int to;
+
+    Kept(int at, int side) {
+      this.at = at;
+      this.from = firstAt[2 * at + side];
+      this.to = firstAt[2 * at + side + 1];
     }
-    return flows;
+
+    @Override
+    public Flow get(int index) {
+      int number = edges[Objects.checkIndex(index, to - from) + from];
+      Edge edge = network.edges().get(number);
+      return new Flow(edge, network.across(number, at), Math.abs(state.amps(edge)));
+    }
+
+    @Override
+    public int size() {
+      return to - from;
+    }
   }
 
   private List<Flow> flows(int at, boolean brings) {

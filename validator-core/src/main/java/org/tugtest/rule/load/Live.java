@@ -2,6 +2,7 @@ package org.tugtest.rule.load;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Deque;
 import java.util.HashSet;
@@ -26,8 +27,12 @@ final class Live {
   private final Network network;
   private final Reach plus;
   private final Reach minus;
-  private final Joined joined;
-  private final Joined circuits;
+
+  /** For every point, by number, the one that stands for all that are joined to it. */
+  private final int[] joinedTo;
+
+  /** The same where sources that give join too. */
+  private final int[] circuitOf;
 
   private Live(Facts facts, OperatingPoint state) {
     this.state = state;
@@ -42,8 +47,8 @@ final class Live {
     }
     this.plus = Reach.from(network, from, (edge, at) -> passes(edge, at.equals(edge.a())));
     this.minus = Reach.from(network, back, (edge, at) -> passes(edge, at.equals(edge.b())));
-    this.joined = new Joined(network.points().size());
-    this.circuits = new Joined(network.points().size());
+    Joined joined = new Joined(network.points().size());
+    Joined circuits = new Joined(network.points().size());
     for (int i = 0; i < network.edges().size(); i++) {
       Edge edge = network.edges().get(i);
       boolean passes = passes(edge, true);
@@ -54,6 +59,9 @@ final class Live {
         circuits.join(network.indexOfA(i), network.indexOfB(i));
       }
     }
+    this.joinedTo = new int[network.points().size()];
+    Arrays.setAll(joinedTo, joined::find);
+    this.circuitOf = circuits.numbered();
   }
 
   static Live in(Facts facts, OperatingPoint state) {
@@ -112,7 +120,7 @@ final class Live {
     boolean home =
         (plus.reaches(load.a()) && minus.reaches(load.b()))
             || (plus.reaches(load.b()) && minus.reaches(load.a()));
-    return home && circuits.find(network.index(load.a())) == circuits.find(network.index(load.b()));
+    return home && circuitOf[network.index(load.a())] == circuitOf[network.index(load.b())];
   }
 
   /**
@@ -180,7 +188,7 @@ final class Live {
 
   /** What all points that are joined to this one have in common. */
   Point group(Point point) {
-    return network.points().get(joined.find(network.index(point)));
+    return network.points().get(joinedTo[network.index(point)]);
   }
 
   /** Whether a point is on a source's plus, or on a source's minus. */
