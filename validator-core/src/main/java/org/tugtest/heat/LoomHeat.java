@@ -2,10 +2,11 @@ package org.tugtest.heat;
 
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.ToDoubleFunction;
+import java.util.function.IntToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,6 +19,11 @@ public final class LoomHeat {
   private final LoomSections sections;
   private final FreeAirAmps freeAir;
   private final int[] kind;
+  private final List<String> wires;
+
+  /** Of each section the places of its wires among all. */
+  private final int[][] wiresOf;
+
   private final Map<Key, BundleHeat> known = new ConcurrentHashMap<>();
 
   /** What the temperatures of a section depend on but for its currents. */
@@ -49,41 +55,63 @@ public final class LoomHeat {
     this.sections = sections;
     this.freeAir = freeAir;
     this.kind = new int[sections.all().size()];
+    this.wiresOf = new int[kind.length][];
     Map<Kind, Integer> kinds = new HashMap<>();
+    Map<String, Integer> places = new LinkedHashMap<>();
     for (int i = 0; i < kind.length; i++) {
       Section section = sections.all().get(i);
       List<WireForm> forms = section.conductors().stream().map(Section.Conductor::form).toList();
       Kind its = new Kind(forms, section.envelope(), section.ambientC().value());
       kind[i] = kinds.computeIfAbsent(its, none -> kinds.size());
+      wiresOf[i] = new int[forms.size()];
+      for (int k = 0; k < forms.size(); k++) {
+        String wire = section.conductors().get(k).wire();
+        wiresOf[i][k] = places.computeIfAbsent(wire, none -> places.size());
+      }
     }
+    this.wires = List.copyOf(places.keySet());
+  }
+
+  /** The wires that run by any section. */
+  public List<String> wires() {
+    return wires;
   }
 
   /**
    * The temperatures at these currents.
    *
-   * @param amps lasting current of a wire, by id; either way
+   * @param amps lasting current of a wire, by its place in {@link #wires}; either way
    * @param before an earlier answer, of which sections with the same currents are kept
    */
-  public LoomWarmth at(ToDoubleFunction<String> amps, @Nullable LoomWarmth before) {
-    int count = kind.length;
-    double[][] currents = new double[count][];
-    BundleHeat[] heats = new BundleHeat[count];
-    Map<String, Double> taken = new HashMap<>();
-    for (int i = 0; i < count; i++) {
-      Section section = sections.all().get(i);
-      double[] here = new double[section.conductors().size()];
-      for (int k = 0; k < here.length; k++) {
-        here[k] =
-            taken.computeIfAbsent(
-                section.conductors().get(k).wire(), id -> taken(amps.applyAsDouble(id)));
-      }
-      currents[i] = here;
-      heats[i] =
-          before != null && Arrays.equals(before.amps(i), here)
-              ? before.of(i)
-              : heat(new Key(kind[i], here), section);
+  public LoomWarmth at(IntToDoubleFunction amps, @Nullable LoomWarmth before) {
+    double[] taken = new double[wires.size()];
+    for (int i = 0; i < taken.length; i++) {
+      taken[i] = taken(amps.applyAsDouble(i));
     }
-    return new LoomWarmth(sections, currents, heats);
+    double[][] currents = new double[kind.length][];
+    BundleHeat[] heats = new BundleHeat[kind.length];
+    for (int i = 0; i < kind.length; i++) {
+      if (before != null && same(before.amps(i), wiresOf[i], taken)) {
+        currents[i] = before.amps(i);
+        heats[i] = before.of(i);
+      } else {
+        currents[i] = new double[wiresOf[i].length];
+        for (int k = 0; k < currents[i].length; k++) {
+          currents[i][k] = taken[wiresOf[i][k]];
+        }
+        heats[i] = heat(new Key(kind[i], currents[i]), sections.all().get(i));
+      }
+    }
+    return new LoomWarmth(sections, currents, heats, before);
+  }
+
+  private static boolean same(double[] before, int[] wires, double[] taken) {
+    for (int k = 0; k < wires.length; k++) {
+      if (before[k] != taken[wires[k]]) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private BundleHeat heat(Key key, Section section) {

@@ -3,6 +3,7 @@ package org.tugtest.heat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** How warm the wires of a harness are for good under certain currents. */
 public final class LoomWarmth {
@@ -13,13 +14,22 @@ public final class LoomWarmth {
   private final BundleHeat[] heats;
   private final double[] risen;
 
-  LoomWarmth(LoomSections sections, double[][] amps, BundleHeat[] heats) {
+  /**
+   * How warm.
+   *
+   * @param before an earlier answer, which has the same arrays of currents where nothing changed
+   */
+  LoomWarmth(
+      LoomSections sections, double[][] amps, BundleHeat[] heats, @Nullable LoomWarmth before) {
     this.sections = sections;
     this.amps = amps;
     this.heats = heats;
     this.risen = new double[heats.length];
     for (int i = 0; i < risen.length; i++) {
-      risen[i] = risen(heats[i], amps[i], sections.all().get(i).ambientC().value());
+      risen[i] =
+          before != null && before.amps[i] == amps[i]
+              ? before.risen[i]
+              : risen(heats[i], amps[i], sections.all().get(i).ambientC().value());
     }
   }
 
@@ -131,7 +141,21 @@ public final class LoomWarmth {
    * not matter. Empty when its size is not known.
    */
   public Optional<Double> mean(String wire) {
-    List<LoomSections.Stretch> stretches = sections.of(wire);
+    return mean(sections.of(wire));
+  }
+
+  /** Whether nothing flows otherwise on any of these stretches than in another answer. */
+  public boolean same(List<LoomSections.Stretch> stretches, LoomWarmth other) {
+    for (LoomSections.Stretch stretch : stretches) {
+      if (heats[stretch.section()] != other.heats[stretch.section()]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The mean temperature of a wire that runs by these stretches, by length; empty without any. */
+  public Optional<Double> mean(List<LoomSections.Stretch> stretches) {
     double sum = 0;
     double mm = 0;
     for (LoomSections.Stretch stretch : stretches) {

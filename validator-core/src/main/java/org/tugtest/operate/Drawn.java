@@ -1,15 +1,13 @@
 package org.tugtest.operate;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.finding.Basis;
 import org.tugtest.model.Element;
 import org.tugtest.model.Harness;
+import org.tugtest.model.Wire;
 import org.tugtest.network.Edge;
-import org.tugtest.network.LowSupplies;
 import org.tugtest.network.Network;
 import org.tugtest.network.Resistance;
 import org.tugtest.network.WorkingResistances;
@@ -26,6 +24,7 @@ final class Drawn {
   private static final double PULL_IN = 0.6;
   private static final double DROP_OUT = 0.15;
   private static final double FLOOR = 0.5;
+  private static final double WHOLE = 100;
 
   /** What a load takes of which nothing is said, where something has to be assumed. */
   private static final double ASSUMED_A = 1;
@@ -47,12 +46,10 @@ final class Drawn {
   private final WorkingResistances resistances;
   private final ConductorTemperature temperature;
   private final Intent intent;
-  private final LowSupplies supplies;
   private final Draws draws;
   private final Unchanging unchanging;
-  private final Map<String, Integer> coils = new HashMap<>();
-  private final List<Branch> branches = new ArrayList<>();
-  private final List<Resistance> figures = new ArrayList<>();
+  private final List<Branch> branches;
+  private final List<Resistance> figures;
 
   /**
    * Draws the circuit.
@@ -73,61 +70,73 @@ final class Drawn {
     this.unchanging = unchanging;
     this.temperature = temperature;
     this.intent = intent;
-    this.supplies = LowSupplies.of(network, harness.defaults().nominalV());
     this.draws = draws;
     List<Edge> edges = network.edges();
-    for (int i = 0; i < edges.size(); i++) {
-      if (edges.get(i) instanceof Edge.OfElement inside
-          && inside.element() instanceof Element.Coil coil
-          && some(coil.ohms())) {
-        coils.put(inside.text(), i);
-      }
-    }
+    branches = new ArrayList<>(edges.size());
+    figures = new ArrayList<>(edges.size());
     for (int i = 0; i < edges.size(); i++) {
       Branch same = unchanging.branch(i);
-      if (same == null) {
-        add(edges.get(i), network.indexOfA(i), network.indexOfB(i));
-      } else {
+      if (same != null) {
         branches.add(same);
         figures.add(unchanging.figure(i));
+      } else if (edges.get(i) instanceof Edge.OfWire wire) {
+        Unchanging.Wire laid = unchanging.wire(i, temperature.celsius(i, wire.wire()));
+        branches.add(laid.branch());
+        figures.add(laid.figure());
+      } else {
+        add(edges.get(i), network.indexOfA(i), network.indexOfB(i));
       }
     }
   }
 
-  /** The same but for what is as warm as it now is, or draws what it now does. */
+  /** The same but for what is as warm as it now is. */
+  private Drawn(Drawn same, ConductorTemperature temperature) {
+    this(same, temperature, same.draws);
+    for (int i : unchanging.wireEdges()) {
+      Wire wire = ((Edge.OfWire) network.edges().get(i)).wire();
+      double celsius = temperature.celsius(i, wire);
+      if (celsius != same.temperature.celsius(i, wire)) {
+        Unchanging.Wire laid = unchanging.wire(i, celsius);
+        branches.set(i, laid.branch());
+        figures.set(i, laid.figure());
+      }
+    }
+  }
+
+  /** The same but for what draws what it now does. */
+  private Drawn(Drawn same, Draws draws) {
+    this(same, same.temperature, draws);
+    for (int i : unchanging.loadEdges()) {
+      Edge.OfElement edge = (Edge.OfElement) network.edges().get(i);
+      Element.Load load = (Element.Load) edge.element();
+      if (figures.get(i).missing().equals(UNKNOWN) || load.dutyPercent() != WHOLE) {
+        addLoad(edge, load, network.indexOfA(i), network.indexOfB(i));
+        branches.set(i, branches.remove(branches.size() - 1));
+        figures.set(i, figures.remove(figures.size() - 1));
+      }
+    }
+  }
+
   private Drawn(Drawn same, ConductorTemperature temperature, Draws draws) {
     harness = same.harness;
     network = same.network;
     resistances = same.resistances;
     unchanging = same.unchanging;
     intent = same.intent;
-    supplies = same.supplies;
-    coils.putAll(same.coils);
+    branches = new ArrayList<>(same.branches);
+    figures = new ArrayList<>(same.figures);
     this.temperature = temperature;
     this.draws = draws;
-    List<Edge> edges = network.edges();
-    for (int i = 0; i < edges.size(); i++) {
-      Edge edge = edges.get(i);
-      boolean wire = edge instanceof Edge.OfWire;
-      boolean load =
-          edge instanceof Edge.OfElement inside && inside.element() instanceof Element.Load;
-      if ((wire && temperature != same.temperature) || (load && draws != same.draws)) {
-        add(edge, network.indexOfA(i), network.indexOfB(i));
-      } else {
-        branches.add(same.branches.get(i));
-        figures.add(same.figures.get(i));
-      }
-    }
   }
 
   /** The same circuit with wires as warm as this. */
   Drawn warmed(ConductorTemperature now) {
-    return new Drawn(this, now, draws);
+    return new Drawn(this, now);
   }
 
   /** The same circuit with loads that take this. */
   Drawn taking(Draws now) {
-    return new Drawn(this, temperature, now);
+    return new Drawn(this, now);
   }
 
   Circuit circuit() {
@@ -141,9 +150,7 @@ final class Drawn {
 
   private void add(Edge edge, int a, int b) {
     if (!(edge instanceof Edge.OfElement inside)) {
-      double celsius =
-          edge instanceof Edge.OfWire wire ? temperature.celsius(wire.wire()) : Double.NaN;
-      add(a, b, resistances.of(edge, celsius));
+      add(a, b, resistances.of(edge, Double.NaN));
       return;
     }
     Element element = inside.element();
@@ -201,7 +208,7 @@ final class Drawn {
       open(a, b, "");
       return;
     }
-    double nominal = supplies.nominalV(edge);
+    double nominal = unchanging.supplies().nominalV(edge);
     double floor = some(load.minV()) ? load.minV() : FLOOR * nominal;
     Double watts = load.watts();
     double share = draws == Draws.MEAN ? load.dutyPercent() / 100 : 1;
@@ -248,7 +255,10 @@ final class Drawn {
   private void addContact(Edge.OfElement edge, Element.Contact contact, int a, int b) {
     Resistance figure = resistances.of(edge, 0);
     Boolean set = intent.setByItself(edge).orElse(null);
-    Integer coil = contact.coil() == null ? null : coils.get(edge.device() + "." + contact.coil());
+    Integer coil =
+        contact.coil() == null
+            ? null
+            : unchanging.coils().get(edge.device() + "." + contact.coil());
     if (set == null && coil != null) {
       branches.add(new Branch.Contact(a, b, figure.ohms(), coil, contact.restClosed()));
       figures.add(figure);

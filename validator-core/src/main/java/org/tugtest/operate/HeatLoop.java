@@ -1,11 +1,13 @@
 package org.tugtest.operate;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.heat.LoomHeat;
+import org.tugtest.heat.LoomSections;
 import org.tugtest.heat.LoomWarmth;
 import org.tugtest.model.Element;
 import org.tugtest.model.Harness;
@@ -39,9 +41,12 @@ final class HeatLoop {
   private final ConductorTemperature air;
   private final LoomHeat heat;
   private final Grids grids;
-  private final Map<String, Integer> edgeOf = new HashMap<>();
-  private final List<Wire> wires;
   private final Map<String, Integer> placeOf = new HashMap<>();
+  private final int[] placeOfEdge;
+  private final int[] edgeOfHeated;
+  private final List<List<LoomSections.Stretch>> stretches = new ArrayList<>();
+  private final LoomWarmth cold;
+  private final double[] coldC;
 
   /**
    * What came of it.
@@ -68,11 +73,17 @@ final class HeatLoop {
   /** Wires as warm as this, in their order; others as warm as the air. */
   private static final class Warm implements ConductorTemperature {
     private final Map<String, Integer> placeOf;
+    private final int[] placeOfEdge;
     private final double[] celsius;
     private final ConductorTemperature air;
 
-    Warm(Map<String, Integer> placeOf, double[] celsius, ConductorTemperature air) {
+    Warm(
+        Map<String, Integer> placeOf,
+        int[] placeOfEdge,
+        double[] celsius,
+        ConductorTemperature air) {
       this.placeOf = placeOf;
+      this.placeOfEdge = placeOfEdge;
       this.celsius = celsius;
       this.air = air;
     }
@@ -81,6 +92,12 @@ final class HeatLoop {
     public double celsius(Wire wire) {
       Integer place = placeOf.get(wire.id());
       return place == null ? air.celsius(wire) : celsius[place];
+    }
+
+    @Override
+    public double celsius(int edge, Wire wire) {
+      int place = placeOfEdge[edge];
+      return place < 0 ? air.celsius(wire) : celsius[place];
     }
   }
 
@@ -99,13 +116,23 @@ final class HeatLoop {
     this.air = air;
     this.heat = heat;
     this.grids = grids;
-    for (int i = 0; i < network.edges().size(); i++) {
-      if (network.edges().get(i) instanceof Edge.OfWire wire) {
-        edgeOf.put(wire.wire().id(), i);
-      }
-    }
-    this.wires = List.copyOf(harness.wires().values());
+    List<Wire> wires = List.copyOf(harness.wires().values());
     wires.forEach(wire -> placeOf.put(wire.id(), placeOf.size()));
+    Map<String, Integer> edgeOf = new HashMap<>();
+    this.placeOfEdge = new int[network.edges().size()];
+    for (int i : unchanging.wireEdges()) {
+      String id = ((Edge.OfWire) network.edges().get(i)).wire().id();
+      edgeOf.put(id, i);
+      placeOfEdge[i] = placeOf.getOrDefault(id, -1);
+    }
+    this.edgeOfHeated =
+        heat.wires().stream().mapToInt(wire -> edgeOf.getOrDefault(wire, -1)).toArray();
+    this.cold = heat.at(wire -> 0, null);
+    this.coldC = new double[wires.size()];
+    for (int i = 0; i < coldC.length; i++) {
+      stretches.add(cold.sections().of(wires.get(i).id()));
+      coldC[i] = cold.mean(stretches.get(i)).orElse(air.celsius(wires.get(i)));
+    }
   }
 
   /**
@@ -113,18 +140,16 @@ final class HeatLoop {
    * in the cold and none as it warms up, the cold one is given, as not settled.
    */
   Outcome settle(Intent intent, @Nullable List<Integer> pulled) {
-    LoomWarmth warmth = heat.at(wire -> 0, null);
-    double[] used = new double[wires.size()];
-    for (int i = 0; i < used.length; i++) {
-      used[i] = warmth.mean(wires.get(i).id()).orElse(air.celsius(wires.get(i)));
-    }
+    LoomWarmth warmth = cold;
+    double[] made = coldC;
+    double[] used = coldC;
     Drawn drawn = null;
     Solution earlier = null;
     double step = 1;
     double last = Double.POSITIVE_INFINITY;
-    Outcome cold = null;
+    Outcome first = null;
     for (int round = 1; ; round++) {
-      ConductorTemperature temperature = new Warm(placeOf, used, air);
+      ConductorTemperature temperature = new Warm(placeOf, placeOfEdge, used, air);
       drawn =
           drawn == null
               ? new Drawn(
@@ -141,24 +166,26 @@ final class HeatLoop {
               ? Solver.solve(drawn.circuit(), pulled, grids)
               : Solver.again(drawn.circuit(), pulled, earlier, grids);
       earlier = solution;
-      if (cold == null) {
+      if (first == null) {
         boolean certain = !steady(solution);
         Rest rest = new Rest(null, null, certain, new BitSet());
-        cold = new Outcome(List.copyOf(drawn.figures()), temperature, solution, rest);
+        first = new Outcome(List.copyOf(drawn.figures()), temperature, solution, rest);
       }
       if (!steady(solution)) {
-        return cold;
+        return first;
       }
       Solution mean = mean(drawn, solution);
-      warmth = heat.at(wire -> heatAmps(wire, solution, mean), warmth);
-      double moved = moved(used, warmth);
+      LoomWarmth now = heat.at(wire -> heatAmps(edgeOfHeated[wire], solution, mean), warmth);
+      made = means(now, warmth, made);
+      warmth = now;
+      double moved = moved(used, made);
       if (moved < SETTLED_K || round == MOST_ROUNDS) {
         Rest rest = new Rest(mean, warmth, moved < SETTLED_K, unknown(drawn, solution));
         return new Outcome(List.copyOf(drawn.figures()), temperature, solution, rest);
       }
       step = moved > SHRINKS * last ? Math.max(LEAST_STEP, step / 2) : step;
       last = moved;
-      used = towards(used, warmth, step);
+      used = towards(used, made, step);
     }
   }
 
@@ -171,20 +198,29 @@ final class HeatLoop {
                     || trouble instanceof Trouble.ShortedSources);
   }
 
-  private double moved(double[] used, LoomWarmth warmth) {
+  /** The mean temperatures of all wires; those of wires along which nothing changed are kept. */
+  private double[] means(LoomWarmth warmth, LoomWarmth before, double[] beforeC) {
+    double[] means = beforeC.clone();
+    for (int i = 0; i < means.length; i++) {
+      if (!warmth.same(stretches.get(i), before)) {
+        means[i] = warmth.mean(stretches.get(i)).orElse(means[i]);
+      }
+    }
+    return means;
+  }
+
+  private static double moved(double[] used, double[] made) {
     double most = 0;
     for (int i = 0; i < used.length; i++) {
-      double to = warmth.mean(wires.get(i).id()).orElse(used[i]);
-      most = Math.max(most, Math.abs(to - used[i]));
+      most = Math.max(most, Math.abs(made[i] - used[i]));
     }
     return most;
   }
 
-  private double[] towards(double[] used, LoomWarmth warmth, double step) {
+  private static double[] towards(double[] used, double[] made, double step) {
     double[] next = new double[used.length];
     for (int i = 0; i < used.length; i++) {
-      double from = used[i];
-      next[i] = from + step * (warmth.mean(wires.get(i).id()).orElse(from) - from);
+      next[i] = used[i] + step * (made[i] - used[i]);
     }
     return next;
   }
@@ -192,8 +228,8 @@ final class HeatLoop {
   /** The solution with the mean of the loads that do not draw all the time; null: all do. */
   private @Nullable Solution mean(Drawn drawn, Solution solution) {
     boolean some = false;
-    for (int i = 0; i < network.edges().size() && !some; i++) {
-      some =
+    for (int i : unchanging.loadEdges()) {
+      some |=
           network.edges().get(i) instanceof Edge.OfElement inside
               && inside.element() instanceof Element.Load load
               && load.dutyPercent() < WHOLE
@@ -219,16 +255,15 @@ final class HeatLoop {
     return unknown;
   }
 
-  private double heatAmps(String wire, Solution solution, @Nullable Solution mean) {
-    Integer edge = edgeOf.get(wire);
-    return edge == null ? 0 : heatAmps(edge, solution, mean);
-  }
-
   /**
    * The root mean square of a current that goes between 0 and its greatest: never more than the
-   * root of its greatest times its mean, which it is where all that draws does so together.
+   * root of its greatest times its mean, which it is where all that draws does so together. 0 where
+   * there is no such edge.
    */
   static double heatAmps(int edge, Solution solution, @Nullable Solution mean) {
+    if (edge < 0) {
+      return 0;
+    }
     double most = Math.abs(solution.amps(edge));
     double middle = mean == null ? most : Math.abs(mean.amps(edge));
     return Math.sqrt(Math.max(most, middle) * middle);

@@ -54,7 +54,7 @@ public final class Operating {
       ConductorTemperature air,
       @Nullable LoomHeat heat) {
     Grids grids = new Grids();
-    Unchanging unchanging = new Unchanging(network, resistances);
+    Unchanging unchanging = new Unchanging(network, resistances, harness.defaults().nominalV());
     HeatLoop loop =
         heat == null
             ? null
@@ -149,7 +149,7 @@ public final class Operating {
       @Nullable State state,
       @Nullable List<Integer> pulled,
       Grids grids) {
-    Unchanging unchanging = new Unchanging(network, resistances);
+    Unchanging unchanging = new Unchanging(network, resistances, harness.defaults().nominalV());
     return entered(harness, network, resistances, unchanging, air, state, pulled, grids);
   }
 
