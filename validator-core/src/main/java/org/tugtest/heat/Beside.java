@@ -127,7 +127,8 @@ public final class Beside {
     Section its = sections.all().get(section);
     return !states.isEmpty()
         && its.unsized().isEmpty()
-        && its.conductors().stream().noneMatch(one -> unknown.contains(one.wire()));
+        && (unknown.isEmpty()
+            || its.conductors().stream().noneMatch(one -> unknown.contains(one.wire())));
   }
 
   LoomSections sections() {

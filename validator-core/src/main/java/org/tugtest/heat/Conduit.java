@@ -47,6 +47,25 @@ public record Conduit(double boreMm, double wallMm, Envelope beyond) implements 
     return passing(bundleMm, surfaceC, airC).watts();
   }
 
+  /**
+   * From inside to outside at that heat: the drop of each part, then what the outside gives off.
+   */
+  @Override
+  public double over(double bundleMm, double surfaceC, double airC, double watts) {
+    double wall = surfaceC;
+    if (boreMm > bundleMm) {
+      double most = surfaceC > airC ? gapWatts(bundleMm, surfaceC, airC) : 0;
+      if (most <= watts) {
+        return most - 2 * watts;
+      }
+      wall = Root.of(at -> watts - gapWatts(bundleMm, surfaceC, at), airC, surfaceC);
+    }
+    double outside = wall - watts * wallKelvin(bundleMm);
+    return outside > airC
+        ? beyond.over(bore(bundleMm) + 2 * wallMm, outside, airC, watts)
+        : outside - airC - watts;
+  }
+
   /** What passes when the bundle's surface has a temperature. */
   Passing passing(double bundleMm, double surfaceC, double airC) {
     if (!(surfaceC > airC)) {

@@ -15,6 +15,7 @@ final class Credit {
   private final double[] sorted;
   private final double[] squaresUpTo;
   private final double[] heatUpTo;
+  private final double[] beside;
 
   /**
    * The surface of these wires.
@@ -23,6 +24,7 @@ final class Credit {
    */
   Credit(List<BundledWire> wires, double[] alone, double limitC) {
     int count = wires.size();
+    beside = new double[count];
     ratio = new double[count];
     square = new double[count];
     double[] heat = new double[count];
@@ -46,10 +48,17 @@ final class Credit {
       squaresUpTo[i + 1] = squaresUpTo[i] + square[at];
       heatUpTo[i + 1] = heatUpTo[i] + heat[at];
     }
+    for (int i = 0; i < count; i++) {
+      beside[i] = reckoned(i);
+    }
   }
 
   /** What the others add beside one wire, in mm² of heat's shares. */
   double beside(int wire) {
+    return beside[wire];
+  }
+
+  private double reckoned(int wire) {
     int at = Arrays.binarySearch(sorted, ratio[wire]);
     int upTo = at < 0 ? -at - 1 : at;
     double thinner = squaresUpTo[upTo];

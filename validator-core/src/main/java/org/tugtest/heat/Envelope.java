@@ -17,4 +17,14 @@ public interface Envelope {
    * @param airC air round it all, °C
    */
   double wattsPerM(double bundleMm, double surfaceC, double airC);
+
+  /**
+   * Whether a bundle gives off a heat: 0 or more where it gives off as much or more, below 0 where
+   * it is less. Falls as that heat rises, and rises with the surface temperature.
+   *
+   * @param watts per metre, 0 or more
+   */
+  default double over(double bundleMm, double surfaceC, double airC, double watts) {
+    return wattsPerM(bundleMm, surfaceC, airC) - watts;
+  }
 }

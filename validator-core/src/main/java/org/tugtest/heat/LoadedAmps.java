@@ -67,11 +67,13 @@ final class LoadedAmps {
     double air = section.ambientC().value();
     double free = chart.alone(form, air);
     double cap = Math.min(free, most);
+    int place = places.get(0);
+    boolean once = places.size() == 1;
+    double high = Math.min(Math.min(cap, least), loaded.bundle().aloneAmps(place));
+    boolean enough = once && loaded.bundle().allows(place, high);
     ShrunkBundle without =
-        places.size() == 1
-            ? loaded.bundle()
-            : loaded.with(places, 0, section.envelope(), beside.freeAir());
-    if (!without.allows(places.get(0), 0)) {
+        once ? loaded.bundle() : loaded.with(places, 0, section.envelope(), beside.freeAir());
+    if (!enough && !without.allows(place, 0)) {
       int neighbours = section.conductors().size() - 1;
       pieces.add(
           chart.at(
@@ -85,7 +87,7 @@ final class LoadedAmps {
       return;
     }
     boolean many = loaded.bundle().counted() > MOST_COUNTED;
-    double amps = allowed(loaded, places, section.envelope(), Math.min(cap, least));
+    double amps = enough ? high : allowed(loaded, places, section.envelope(), high);
     double sure =
         many
             ? Math.min(cap, leastSure)
@@ -114,11 +116,15 @@ final class LoadedAmps {
       Beside.Loaded loaded, List<Integer> places, Envelope around, double atMost) {
     ShrunkBundle bundle = around.equals(Envelope.BARE) ? loaded.bare() : loaded.bundle();
     int place = places.get(0);
+    double high = Math.min(atMost, bundle.aloneAmps(place));
+    if (places.size() == 1 && bundle.allows(place, high)) {
+      return high;
+    }
     DoubleUnaryOperator over =
         places.size() == 1
             ? amps -> -bundle.left(place, amps)
             : amps -> -loaded.with(places, amps, around, beside.freeAir()).left(place, amps);
-    return Root.last(over, 0, Math.min(atMost, bundle.aloneAmps(place)));
+    return Root.last(over, 0, high);
   }
 
   private Standing standing(

@@ -147,7 +147,7 @@ public final class LoomWarmth {
   /** Whether nothing flows otherwise on any of these stretches than in another answer. */
   public boolean same(List<LoomSections.Stretch> stretches, LoomWarmth other) {
     for (LoomSections.Stretch stretch : stretches) {
-      if (heats[stretch.section()] != other.heats[stretch.section()]) {
+      if (amps[stretch.section()] != other.amps[stretch.section()]) {
         return false;
       }
     }

@@ -16,4 +16,13 @@ record NoCooler(Conduit inside, double bundleMm) implements Envelope {
         inside.scaled(share).wattsPerM(shrunkMm, surfaceC, airC),
         Envelope.BARE.wattsPerM(shrunkMm, surfaceC, airC));
   }
+
+  @Override
+  public double over(double shrunkMm, double surfaceC, double airC, double watts) {
+    double bare = Envelope.BARE.over(shrunkMm, surfaceC, airC, watts);
+    double share = Math.min(1, shrunkMm / bundleMm);
+    return bare < 0
+        ? bare
+        : Math.min(bare, inside.scaled(share).over(shrunkMm, surfaceC, airC, watts));
+  }
 }

@@ -227,7 +227,7 @@ public final class ShrunkBundle {
 
   /**
    * What is left, in shares of the most, when one wire carries a current and the bundle is at its
-   * lowest class: of the heat that a whole bundle may give off, or of what goes out over what is
+   * lowest class: of the heat that a whole bundle may give off, or of what can go out over what is
    * made; below 0 when it is too much. Falls steadily as the current grows.
    */
   double left(int number, double amps) {
@@ -242,8 +242,11 @@ public final class ShrunkBundle {
     double heat = hot.grown * (own + Math.max(0, others));
     double through = own * wire.wire().insulationKelvin();
     double surface = limitC - through - (heat - own) * middle();
-    double out = surface > airC ? envelope.wattsPerM(hot.diameter, surface, airC) : 0;
-    return Math.min(room, heat == 0 ? room : (out - heat) / heat);
+    if (heat == 0) {
+      return room;
+    }
+    double over = surface > airC ? envelope.over(hot.diameter, surface, airC, heat) / heat : -1;
+    return Math.min(room, over);
   }
 
   private Credit credit() {
