@@ -96,6 +96,7 @@ import org.tugtest.rule.protection.ReturnUnderFuse;
 import org.tugtest.rule.protection.SupplyShorted;
 import org.tugtest.rule.protection.TripMayFailClosed;
 import org.tugtest.rule.protection.WireBurnsBeforeFuse;
+import org.tugtest.rule.written.AreaReadsAsGauge;
 import org.tugtest.rule.written.CavityDoubled;
 import org.tugtest.rule.written.CavityUnknown;
 import org.tugtest.rule.written.DecisionOpen;
@@ -136,6 +137,7 @@ public final class RuleCatalog {
             new CavityDoubled(),
             new CavityUnknown(),
             new WireRepeated(),
+            new AreaReadsAsGauge(),
             new FileUnused(),
             new PartUnused(),
             new DeviceUnwired(),
