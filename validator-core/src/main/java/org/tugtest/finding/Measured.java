@@ -43,9 +43,8 @@ public record Measured(double actual, double limit, String unit, Bound bound) {
     BigDecimal figure = BigDecimal.valueOf(actual);
     int side = figure.compareTo(limitFigure);
     int forDigits = DIGITS - figure.precision() + figure.scale();
-    for (int decimals = Math.max(limitFigure.scale(), forDigits);
-        decimals < MOST_DECIMALS;
-        decimals++) {
+    int first = Math.max(limitFigure.scale(), Math.min(forDigits, MOST_DECIMALS - 1));
+    for (int decimals = first; decimals < MOST_DECIMALS; decimals++) {
       BigDecimal near = figure.setScale(decimals, RoundingMode.HALF_EVEN);
       if (near.compareTo(limitFigure) == side) {
         return plain(near).toPlainString();

@@ -27,4 +27,18 @@ class MeasuredTest {
     assertThat(measured.actualShown()).isEqualTo(shownActual);
     assertThat(measured.limitShown()).isEqualTo(shownLimit);
   }
+
+  /**
+   * What the computing leaves of nothing is nothing, unless that would hide on which side it is.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "2.5e-28, 7.2, 0",
+    "0.00000000042, 7.2, 0.00000000042",
+    "-3e-17, 7.2, 0",
+    "2e-14, 0, 0.000000000000020"
+  })
+  void dustIsNothing(double actual, double limit, String shown) {
+    assertThat(Measured.under(actual, limit, "V").actualShown()).isEqualTo(shown);
+  }
 }

@@ -83,8 +83,12 @@ public record Moved(
     return moved.stream().sorted(LARGEST_FIRST).toList();
   }
 
+  /** As the rounded figures show it, so that dust of the computing sets no order. */
   private double size() {
-    return before == null || after == null ? Double.POSITIVE_INFINITY : Math.abs(after - before);
+    if (before == null || after == null || before.isInfinite() || after.isInfinite()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    return rounded(after).subtract(rounded(before)).abs().doubleValue();
   }
 
   /** A value with its unit; {@code not known} for null, {@code no bound} or {@code never}. */

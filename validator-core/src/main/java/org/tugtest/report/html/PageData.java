@@ -9,8 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.Function;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Level;
@@ -26,7 +24,6 @@ import org.tugtest.report.html.loom.LoomRoom;
 import org.tugtest.report.html.loom.Skeleton;
 import org.tugtest.report.html.text.Swatch;
 import org.tugtest.report.html.text.WireText;
-import org.tugtest.text.NaturalOrder;
 import tools.jackson.core.JsonGenerator;
 
 /**
@@ -47,7 +44,8 @@ import tools.jackson.core.JsonGenerator;
  *   <li>{@code runs}: arm numbers in the order of the wires that run so
  *   <li>{@code circuits}: name of the load, point numbers on its way
  *   <li>{@code faces}: owner number, rows of point numbers (-1: gap), whether the rows are known
- *   <li>{@code marks}: place string to numbers of standing findings
+ *   <li>{@code marks}: of each standing finding its number, runs of point numbers by first and
+ *       last, other places
  *   <li>{@code unshown}: for each level, numbers of points, of wires and of owners with findings
  *       that are not on the page
  *   <li>{@code lists}: long lists of subjects
@@ -238,22 +236,25 @@ final class PageData {
     json.writeEndArray();
   }
 
+  /** A finding may speak of thousands of points, which are numbers here and not names. */
   private void marks() {
-    Map<String, Set<Integer>> marks = new TreeMap<>(NaturalOrder.NATURAL);
+    Map<String, Integer> numbers = new HashMap<>();
+    for (int i = 0; i < points.size(); i++) {
+      numbers.put(place(points.get(i)), i);
+    }
+    json.writeArrayPropertyStart("marks");
     for (FindingView view : findings.all()) {
       if (view.waiver() == null) {
-        for (Subject subject : view.finding().subjects()) {
-          marks.computeIfAbsent(subject.place(), none -> new TreeSet<>()).add(view.number());
-        }
+        List<String> places =
+            view.finding().subjects().stream().map(Subject::place).distinct().toList();
+        json.writeStartArray();
+        json.writeNumber(view.number());
+        spans(places.stream().filter(numbers::containsKey).map(numbers::get).sorted().toList());
+        texts(places.stream().filter(place -> !numbers.containsKey(place)).toList());
+        json.writeEndArray();
       }
     }
-    json.writeObjectPropertyStart("marks");
-    marks.forEach(
-        (place, numbers) -> {
-          json.writeName(PrintableText.of(place));
-          numbers(numbers);
-        });
-    json.writeEndObject();
+    json.writeEndArray();
   }
 
   /** What findings speak of that are not on the page: numbers of points, wires and owners. */
@@ -298,6 +299,20 @@ final class PageData {
   private void texts(Collection<String> values) {
     json.writeStartArray();
     values.forEach(this::text);
+    json.writeEndArray();
+  }
+
+  /** Ascending numbers, of each run without a gap the first and the last. */
+  private void spans(List<Integer> values) {
+    json.writeStartArray();
+    for (int i = 0; i < values.size(); i++) {
+      if (i == 0 || values.get(i) - values.get(i - 1) > 1) {
+        json.writeNumber(values.get(i));
+      }
+      if (i == values.size() - 1 || values.get(i + 1) - values.get(i) > 1) {
+        json.writeNumber(values.get(i));
+      }
+    }
     json.writeEndArray();
   }
 

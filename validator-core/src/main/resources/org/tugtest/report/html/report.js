@@ -12,7 +12,15 @@
   // Places, and the findings on them.
   const pointPlace = p =>
     SECTIONS[data.owners[data.points[p][P_OWNER]][KIND]] + '/' + pointText(p);
-  const marksOf = place => (Object.hasOwn(data.marks, place) ? data.marks[place] : []);
+  const marks = new Map();
+  const mark = (place, finding) => marks.set(place, [...(marks.get(place) || []), finding]);
+  data.marks.forEach(([finding, runs, places]) => {
+    for (let i = 0; i < runs.length; i += 2) {
+      for (let p = runs[i]; p <= runs[i + 1]; p++) mark(pointPlace(p), finding);
+    }
+    places.forEach(place => mark(place, finding));
+  });
+  const marksOf = place => marks.get(place) || [];
   const LEVELS = ['error', 'warning', 'note'];
   const unshown = new Map();
   data.unshown.forEach(([points, wires, owners], level) => [...points.map(pointPlace),

@@ -28,13 +28,20 @@ class DocumentsInBrowserTest {
       """;
 
   /** What is printed in the cells of the first row, with what the style puts before and after. */
-  private static final String FIRST_ROW =
-      """
-      const said = (node, where) => getComputedStyle(node, where).content.replace(/^none$|"/g, '');
-      return [...document.querySelector('.block tbody tr').children]
-        .filter(cell => getComputedStyle(cell).display !== 'none')
-        .map(cell => said(cell, '::before') + cell.textContent + said(cell, '::after')).join('|');
-      """;
+  private static final String FIRST_ROW = row("true");
+
+  private static final String FIRST_STEP = row("row.children[1].textContent === '1'");
+
+  private static String row(String asked) {
+    return """
+    const said = (node, where) => getComputedStyle(node, where).content.replace(/^none$|"/g, '');
+    const rows = [...document.querySelectorAll('.block tbody tr')];
+    return [...rows.find(row => %s).children]
+      .filter(cell => getComputedStyle(cell).display !== 'none')
+      .map(cell => said(cell, '::before') + cell.textContent + said(cell, '::after')).join('|');
+    """
+        .formatted(asked);
+  }
 
   @TempDir Path folder;
   private final Chromium chromium;
@@ -71,6 +78,8 @@ class DocumentsInBrowserTest {
     open(sink, "rework.html");
     assertThat(chromium.ask(TOO_WIDE)).isEmpty();
     assertThat(chromium.ask(FIRST_ROW))
+        .isEqualTo("|FB.f1: take out fuse mini-10 (10 A), put in fuse mini-15 (15 A)");
+    assertThat(chromium.ask(FIRST_STEP))
         .isEqualTo("|1|At: BAT|Do: BAT:-: take off W6 (old) (BK, 1 mm²); tag it OUT");
   }
 
