@@ -120,6 +120,7 @@ final class OtherEntry {
         boolean support =
             EntryReader.words(reader.entry().planned()).equals(text(segment.supportPart()));
         fields.add(support ? "supportPart" : "coverings");
+        noun = support ? "support " : built.contains(" ") ? "coverings " : "covering ";
         was = support ? text(segment.supportPart()) : String.join(" ", segment.coverings());
       }
       default -> {
@@ -134,7 +135,8 @@ final class OtherEntry {
     Object value = fields.get(0).equals("coverings") ? List.of(built.split(" +")) : built;
     return reader.taken(
         Deviation.Kind.PART,
-        reader.subject().id()
+        (section.equals("segments") ? "segment " : "")
+            + reader.subject().id()
             + " was built with "
             + noun
             + built

@@ -47,12 +47,12 @@ public final class AsBuiltText {
     return deviation.until() == null ? "accepted" : "accepted until " + deviation.until();
   }
 
-  /** {@code as planned}, or what is wrong. */
+  /** {@code as expected}, of the plan with its deviations, or what is wrong. */
   public static String standing(
       AsBuiltReport.Judged<TakenReading> judged, Report report, HarnessReport harness) {
     CheckedFinding found = judged.found();
     return found == null
-        ? "as planned"
+        ? "as expected"
         : word(report, harness, found) + ": " + found.finding().rule();
   }
 

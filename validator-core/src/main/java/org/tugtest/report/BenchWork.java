@@ -48,7 +48,13 @@ public record BenchWork(
    * @param left what stays since it is accepted, each a sentence
    */
   static BenchWork back(Snapshot built, Snapshot wanted, List<String> left) {
-    BenchWork work = of(Comparison.of(/* before= */ built, /* after= */ wanted));
-    return new BenchWork(true, work.way(), left, work.rework(), work.retest());
+    Comparison way = Comparison.of(/* before= */ built, /* after= */ wanted);
+    Matching matching = Matching.of(way.matches());
+    return new BenchWork(
+        true,
+        way,
+        left,
+        Rework.back(built.facts(), wanted.facts(), matching, Order.BY_CONNECTOR),
+        Retest.of(built.facts(), wanted.facts(), matching));
   }
 }

@@ -205,6 +205,18 @@ class ComparisonTest {
   }
 
   @Test
+  void aLengthThatIsGivenOnOneSideAloneIsTold() {
+    String plain = "\"to\": \"X1:1\"";
+    String built = "\"to\": \"X1:1\", \"builtMm\": 410";
+    assertThat(with(plain, built).sentences())
+        .containsExactly("W3 has a built length now, 410 mm.");
+    assertThat(Compared.json(BASE.replace(plain, built), BASE).sentences())
+        .containsExactly("W3 has no built length any more; it was 410 mm.");
+    assertThat(with(plain, plain + ", \"cutMm\": 400").sentences())
+        .containsExactly("W3 has a cut length now, 400 mm.");
+  }
+
+  @Test
   void ageOfFindings() {
     Compared doubled = with("\"X1:2\"", "\"X1:1\"");
     assertThat(doubled.comparison().findings().fresh())

@@ -66,7 +66,7 @@ class AsBuiltReportTest {
         .contains("#### What explains the readings\n\n- 2 readings contradict the plan (")
         .contains("  1. W1 and W2 are exchanged in X1 (cavities 1 and 2, side by side)\n")
         .contains("a meter shows the same for the first two: look")
-        .contains("#### Readings (1 as planned left out)\n\n")
+        .contains("#### Readings (1 as expected left out)\n\n")
         .contains(" reads open\n")
         .contains("#### Put back as planned: ");
   }
@@ -98,7 +98,7 @@ class AsBuiltReportTest {
         .anyMatch(line -> line.contains("W4 was built of w0.5") && line.contains(BLOCKS));
     assertThat(page.select("#r1-built").text())
         .contains("W1 and W2 are exchanged in X1")
-        .contains("1 of 4 readings shows what the plan says.");
+        .contains("1 of 4 readings shows what is expected of the plan with these" + " deviations.");
     assertThat(page.select("#r1-rework h2").text()).isEqualTo("Put back as planned");
     assertThat(page.text()).doesNotContain("nnounced");
   }
@@ -231,8 +231,8 @@ class AsBuiltReportTest {
     assertThat(report.outcome()).isEqualTo(Report.Outcome.CLEAN);
     assertThat(page(report).select("#r1-built").text())
         .contains("No deviation from the plan is told.")
-        .contains("The one reading shows what the plan says.");
-    assertThat(Written.by(new CompareMarkdown(), report)).contains("1 reading, all as planned.");
+        .contains("The one reading shows what is expected of the plan.");
+    assertThat(Written.by(new CompareMarkdown(), report)).contains("1 reading, all as expected.");
   }
 
   private static JsonNode built(Report report) {

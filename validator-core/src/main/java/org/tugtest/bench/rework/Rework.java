@@ -37,6 +37,16 @@ public record Rework(
    * @param target the loom that is wanted
    */
   public static Rework of(Facts now, Facts target, Matching matching, Order order) {
+    return of(now, target, matching, order, false);
+  }
+
+  /** The same from a loom as built: wires that were built too short or too long are named too. */
+  public static Rework back(Facts built, Facts target, Matching matching, Order order) {
+    return of(built, target, matching, order, true);
+  }
+
+  private static Rework of(
+      Facts now, Facts target, Matching matching, Order order, boolean asBuilt) {
     List<Piece> pieces = Pieces.of(now, target, matching);
     Bodies bodies = new Bodies(now, target, matching);
     Sitting sitsNow = Sitting.now(now, pieces, bodies);
@@ -65,7 +75,7 @@ public record Rework(
     }
     open.addAll(bench.reach().unjudged());
     List<String> besides = new ArrayList<>(new Besides(now, target).sentences());
-    besides.addAll(new Ways(now, target, matching, pieces, jobs).sentences());
+    besides.addAll(new Ways(now, target, matching, pieces, jobs, asBuilt).sentences());
     return new Rework(
         order, steps, parked, Interlocks.cautions(now, target, matching), besides, open);
   }

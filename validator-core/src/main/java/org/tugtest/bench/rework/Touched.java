@@ -38,7 +38,7 @@ public record Touched(Set<String> wires, Set<Point> points, Map<String, Wire> go
       job.wanted().ends().forEach(end -> wires.add(end.piece().name()));
       bodies.pointTarget(job.to()).ifPresent(points::add);
     }
-    for (Piece piece : new Ways(now, target, matching, pieces, jobs).tooShort()) {
+    for (Piece piece : new Ways(now, target, matching, pieces, jobs, false).tooShort()) {
       wires.add(piece.name());
       for (boolean first : List.of(true, false)) {
         new PieceEnd(piece, first)

@@ -20,18 +20,27 @@ import org.tugtest.text.NaturalOrder;
 import org.tugtest.text.Quoted;
 
 /**
- * Wires of which no end is moved, and whose way becomes longer or shorter all the same: a segment
- * is led otherwise, a splice or a connector stands elsewhere.
+ * Wires of which no end is moved, and that need another length all the same: a segment is led
+ * otherwise, a splice or a connector stands elsewhere, or the wire was built longer or shorter than
+ * the loom that is wanted has it.
  */
 final class Ways {
   private static final double NEAR_ZERO = 0.5;
   private final Facts now;
   private final Facts target;
   private final Matching matching;
+  private final boolean asBuilt;
   private final Map<String, String> told = new TreeMap<>(NaturalOrder.NATURAL);
   private final List<Piece> remade = new ArrayList<>();
 
-  Ways(Facts now, Facts target, Matching matching, List<Piece> pieces, Jobs jobs) {
+  /**
+   * The wires that need another length.
+   *
+   * @param asBuilt whether what is there is a loom as built, of which a wire of the wrong length is
+   *     named though its way stays
+   */
+  Ways(Facts now, Facts target, Matching matching, List<Piece> pieces, Jobs jobs, boolean asBuilt) {
+    this.asBuilt = asBuilt;
     this.now = now;
     this.target = target;
     this.matching = matching;
@@ -57,7 +66,9 @@ final class Ways {
       return;
     }
     double needs = wanted.get().mm();
-    if (Math.abs(needs - way.get().mm()) < NEAR_ZERO) {
+    boolean sameWay = Math.abs(needs - way.get().mm()) < NEAR_ZERO;
+    boolean builtOtherwise = asBuilt && is.builtMm() != null && becomes.builtMm() == null;
+    if (sameWay && !builtOtherwise) {
       return;
     }
     double lacks = needs - has.get().mm();
@@ -68,7 +79,7 @@ final class Ways {
       told.put(
           piece.name(),
           piece.name()
-              + " no longer reaches: "
+              + (sameWay ? " does not reach: " : " no longer reaches: ")
               + figures
               + "; splice a piece in, or fit a new wire");
     } else if (lacks >= NEAR_ZERO) {

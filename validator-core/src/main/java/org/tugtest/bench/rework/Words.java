@@ -135,7 +135,11 @@ final class Words {
   }
 
   String slideOn(Unit wanted, List<String> things) {
-    return wanted.wires() + ": slide on " + Series.and(things) + " before the terminal";
+    return wanted.wires()
+        + ": slide on "
+        + Series.and(things)
+        + " before "
+        + (wanted.seat().kind() == Point.Kind.SPLICE ? "it is joined" : "the terminal");
   }
 
   String slideOver(Seat splice, PieceEnd end, List<String> coverings) {

@@ -81,7 +81,8 @@ final class FieldWords {
     } else if (diff.translated() instanceof Collection<?> before
         && diff.now() instanceof Collection<?> after
         && ListWords.tell(before, after)) {
-      sentence = of + " " + ListWords.of(before, after) + ".";
+      boolean many = name.endsWith("s");
+      sentence = of + " " + ListWords.of(before, after, many) + ".";
     } else {
       sentence = of + " goes from " + shown(was) + " to " + shown(is) + ".";
     }
@@ -129,6 +130,18 @@ final class FieldWords {
             + " to "
             + ValueText.of(diff.now())
             + " mm).");
+  }
+
+  /** A cut or built length of a wire that is given on one side alone. */
+  static void lengthGiven(ChangeList list, ChangeList.Entry entry, FieldDiff diff) {
+    String was = ValueText.of(diff.raw());
+    String is = ValueText.of(diff.now());
+    String what = diff.head().equals("cutMm") ? " cut length" : " built length";
+    String sentence =
+        is == null
+            ? entry.name() + " has no" + what + " any more; it was " + was + " mm."
+            : entry.name() + " has a" + what + " now, " + is + " mm.";
+    list.add(ChangeKind.OTHER, entry, diff.path(), was, is, sentence);
   }
 
   private void fitted(ChangeList.Entry entry, String was, String is) {

@@ -25,16 +25,20 @@ final class ListWords {
         && !(without(before, after).isEmpty() && without(after, before).isEmpty());
   }
 
-  /** {@code gains GRIP}, {@code loses PUMP and gains HORN}. */
-  static String of(Collection<?> before, Collection<?> after) {
+  /**
+   * {@code gains GRIP}, {@code loses PUMP and gains HORN}.
+   *
+   * @param many whether the list is called by a plural: {@code coverings gain tape}
+   */
+  static String of(Collection<?> before, Collection<?> after, boolean many) {
     List<String> lost = without(before, after);
     List<String> gained = without(after, before);
     List<String> said = new ArrayList<>();
     if (!lost.isEmpty()) {
-      said.add("loses " + Series.and(lost, MOST_NAMED));
+      said.add((many ? "lose " : "loses ") + Series.and(lost, MOST_NAMED));
     }
     if (!gained.isEmpty()) {
-      said.add("gains " + Series.and(gained, MOST_NAMED));
+      said.add((many ? "gain " : "gains ") + Series.and(gained, MOST_NAMED));
     }
     return String.join(" and ", said);
   }

@@ -41,7 +41,7 @@ final class WireWords {
           if (FieldWords.ofNumbers(diff)) {
             FieldWords.length(list, entry, diff);
           } else {
-            FieldWords.field(list, ChangeKind.OTHER, entry, diff);
+            FieldWords.lengthGiven(list, entry, diff);
           }
         }
         default -> FieldWords.field(list, ChangeKind.OTHER, entry, diff);

@@ -48,10 +48,10 @@ record AsBuiltSections(Report report, HarnessReport harness, BoundedPage page) {
         built.readings().stream().filter(judged -> judged.found() != null).toList();
     int right = built.readings().size() - wrong.size();
     if (wrong.isEmpty() && right > 0) {
-      page.add("\n" + Tally.counted(right, "reading") + ", all as planned.\n");
+      page.add("\n" + Tally.counted(right, "reading") + ", all as expected.\n");
     }
     page.section(
-        "\n#### Readings (" + right + " as planned left out)\n\n",
+        "\n#### Readings (" + right + " as expected left out)\n\n",
         wrong,
         most,
         this::reading,

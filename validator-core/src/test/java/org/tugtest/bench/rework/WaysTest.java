@@ -39,6 +39,10 @@ class WaysTest {
     return rework.besides();
   }
 
+  private static List<String> back(Facts built, Facts target) {
+    return Rework.back(built, target, Matching.byId(built, target), Order.BY_CONNECTOR).besides();
+  }
+
   @Test
   void aSegmentThatGetsLongerLeavesItsWiresShort() {
     Facts now = loom(500, 200, "");
@@ -54,6 +58,28 @@ class WaysTest {
                 + " new wire",
             "W3 no longer reaches: 692 mm are there, 753 mm planned; splice a piece in, or fit a"
                 + " new wire");
+  }
+
+  @Test
+  void aWireThatWasBuiltTooShortOrTooLongIsNamedThoughItsWayIsThePlannedOne() {
+    Facts plan = loom(500, 200, "");
+    // 500 + 2 x 96 = 692 are planned, 60 of them spare
+    assertThat(back(loom(500, 200, ", \"builtMm\": 692"), plan)).isEmpty();
+    assertThat(back(loom(500, 200, ", \"builtMm\": 632"), plan))
+        .containsExactly(
+            "W3 reaches by its spare at the ends: 632 mm are there, 692 mm planned, spare 60 mm");
+    assertThat(back(loom(500, 200, ", \"builtMm\": 631"), plan))
+        .containsExactly(
+            "W3 does not reach: 631 mm are there, 692 mm planned; splice a piece in, or fit a new"
+                + " wire");
+    assertThat(back(loom(500, 200, ", \"builtMm\": 752"), plan)).isEmpty();
+    assertThat(back(loom(500, 200, ", \"builtMm\": 753"), plan))
+        .containsExactly(
+            "W3 is 61 mm too long: 753 mm are there, 692 mm planned; shorten it, or tie the slack"
+                + " where nothing catches it");
+    // what stays as it was built is no work
+    String built = ", \"builtMm\": 631";
+    assertThat(back(loom(500, 200, built), loom(500, 200, built))).isEmpty();
   }
 
   @Test

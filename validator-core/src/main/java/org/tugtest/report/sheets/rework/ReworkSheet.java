@@ -87,11 +87,13 @@ public final class ReworkSheet {
     caution(sheet, "May be an interlock", rework.cautions());
     caution(sheet, "Does not reach any more", tooShort(rework));
     caution(sheet, "Cannot be done or judged from the files", rework.open());
-    caution(sheet, LEFT, work.left());
     inFileAlone(sheet, "caution", rework.cautions());
     inFileAlone(sheet, "open", rework.open());
     inFileAlone(sheet, "left", work.left());
     besides(sheet, rework.besides());
+    if (!work.left().isEmpty()) {
+      sheet.add(new Words(LEFT, false, work.left()));
+    }
     steps(sheet, sittings, marks, rework.besides().isEmpty());
     faces(sheet, work.way());
     again(sheet, work.retest());
