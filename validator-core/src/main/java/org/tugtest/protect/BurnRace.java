@@ -106,8 +106,12 @@ public final class BurnRace {
    * #worst} tells; it always is where fuses share the current, since they may then change places.
    */
   public boolean stands(Warming wire, double fromA, double toA) {
-    boolean oneByOne = cuts.stream().allMatch(cut -> cut.size() == 1);
-    return oneByOne && stands(wire, fromA, toA, wire.seconds(toA), HALVINGS);
+    for (List<Runner> cut : cuts) {
+      if (cut.size() > 1) {
+        return false;
+      }
+    }
+    return stands(wire, fromA, toA, wire.seconds(toA), HALVINGS);
   }
 
   private boolean stands(
@@ -198,7 +202,18 @@ public final class BurnRace {
     return soonest;
   }
 
+  /** By one fuse that carries its share. */
+  private static End alone(double amps, Runner runner) {
+    double share = runner.share();
+    double own = amps * share * share / share;
+    double seconds = runner.greatest().seconds(own);
+    return new End(seconds, runner, seconds < OpeningCurve.NEVER ? own : 0);
+  }
+
   private static End oneAfterAnother(double amps, List<Runner> cut) {
+    if (cut.size() == 1) {
+      return alone(amps, cut.get(0));
+    }
     List<Runner> closed = new ArrayList<>(cut);
     double elapsed = 0;
     double whole = cut.stream().mapToDouble(Runner::share).sum();

@@ -19,6 +19,7 @@ import org.tugtest.network.Point;
 import org.tugtest.network.Resolution;
 import org.tugtest.network.WireEnd;
 import org.tugtest.network.Wiring;
+import org.tugtest.text.Quoted;
 
 /**
  * What is added at each end of a wire: breakout, spare and strip at a connector or pin, strip alone
@@ -33,6 +34,8 @@ final class EndAllowances {
 
   /** Sources told before: the ends of wires have few between them. */
   private final Map<String, String> sources = new HashMap<>();
+
+  private final Map<String, String> texts = new HashMap<>();
 
   /**
    * The allowances of a harness.
@@ -72,6 +75,12 @@ final class EndAllowances {
         breakout(at, pin == null ? null : pin.breakoutMm(), of),
         service(at, pin == null ? null : pin.serviceMm(), of),
         strip(at, terminal == null ? null : harness.parts().terminals().get(terminal)));
+  }
+
+  /** In words, of a figure of the format's own, of which each source has one. */
+  String text(Allowance own) {
+    return texts.computeIfAbsent(
+        own.source(), source -> source + " (" + Quoted.number(own.mm()) + " mm)");
   }
 
   private DeviceType.@Nullable Pin pin(Point point) {

@@ -75,7 +75,16 @@ final class LoomWays {
   /** The number of a node; -1 when no segment of these reaches it. */
   int index(String node) {
     int index = all.index(node);
-    return index < 0 || graph.edgesOf(index).isEmpty() ? -1 : index;
+    return index < 0 || !reaches(index) ? -1 : index;
+  }
+
+  private boolean reaches(int node) {
+    for (int rank : all.graph().edgesOf(node)) {
+      if (usable(rank)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   String node(int index) {

@@ -114,11 +114,14 @@ public final class Routes {
     List<Allowance> allowances = new ArrayList<>(ends.of(new WireEnd(wire, true)));
     allowances.addAll(ends.of(new WireEnd(wire, false)));
     List<String> restsOn = new ArrayList<>();
-    allowances.stream()
-        .filter(one -> one.mm() > 0 && one.source().endsWith(" of the format"))
-        .map(one -> one.source() + " (" + org.tugtest.text.Quoted.number(one.mm()) + " mm)")
-        .distinct()
-        .forEach(restsOn::add);
+    for (Allowance one : allowances) {
+      if (one.mm() > 0 && one.source().endsWith(" of the format")) {
+        String rests = ends.text(one);
+        if (!restsOn.contains(rests)) {
+          restsOn.add(rests);
+        }
+      }
+    }
     if (laid.missing() != null) {
       restsOn.add(laid.missing());
     }

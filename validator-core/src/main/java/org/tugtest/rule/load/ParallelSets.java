@@ -1,9 +1,7 @@
 package org.tugtest.rule.load;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,7 +23,9 @@ final class ParallelSets {
   private final int[] to;
   private final boolean[] passive;
   private final boolean[] gone;
-  private final List<List<Integer>> at = new ArrayList<>();
+  private final int[] firstAt;
+  private final int[] edgesAt;
+  private final int[] degree;
 
   /** Strands between the same two junctions, at least two. */
   static List<List<List<Edge>>> in(Network network, OperatingPoint state) {
@@ -48,9 +48,7 @@ final class ParallelSets {
     to = new int[count];
     passive = new boolean[count];
     gone = new boolean[count];
-    for (int i = 0; i < network.points().size(); i++) {
-      at.add(new ArrayList<>());
-    }
+    degree = new int[network.points().size()];
     for (int i = 0; i < count; i++) {
       Edge edge = edges.get(i);
       from[i] = joined.find(network.indexOfA(i));
@@ -58,8 +56,20 @@ final class ParallelSets {
       passive[i] = isPassive(edge);
       gone[i] = from[i] == to[i] || !state.conducts(edge);
       if (!gone[i]) {
-        at.get(from[i]).add(i);
-        at.get(to[i]).add(i);
+        degree[from[i]]++;
+        degree[to[i]]++;
+      }
+    }
+    firstAt = new int[degree.length + 1];
+    for (int node = 0; node < degree.length; node++) {
+      firstAt[node + 1] = firstAt[node] + degree[node];
+    }
+    int[] next = firstAt.clone();
+    edgesAt = new int[firstAt[degree.length]];
+    for (int i = 0; i < count; i++) {
+      if (!gone[i]) {
+        edgesAt[next[from[i]]++] = i;
+        edgesAt[next[to[i]]++] = i;
       }
     }
   }
@@ -82,28 +92,27 @@ final class ParallelSets {
   }
 
   private void dropDeadEnds() {
-    int[] degree = new int[at.size()];
-    Deque<Integer> ends = new ArrayDeque<>();
+    int[] ends = new int[degree.length];
+    int last = 0;
     for (int node = 0; node < degree.length; node++) {
-      degree[node] = at.get(node).size();
       if (degree[node] == 1) {
-        ends.add(node);
+        ends[last++] = node;
       }
     }
-    while (!ends.isEmpty()) {
-      int node = ends.remove();
-      for (int edge : at.get(node)) {
+    for (int next = 0; next < last; next++) {
+      int node = ends[next];
+      for (int i = firstAt[node]; i < firstAt[node + 1]; i++) {
+        int edge = edgesAt[i];
         if (!gone[edge]) {
           gone[edge] = true;
           int other = across(edge, node);
           degree[node]--;
           if (--degree[other] == 1) {
-            ends.add(other);
+            ends[last++] = other;
           }
         }
       }
     }
-    at.forEach(here -> here.removeIf(edge -> gone[edge]));
   }
 
   private int across(int edge, int node) {
@@ -112,19 +121,37 @@ final class ParallelSets {
 
   /** Whether a strand goes on through a node: two parts meet there and neither is a user. */
   private boolean goesOn(int node) {
-    List<Integer> here = at.get(node);
-    return here.size() == 2 && passive[here.get(0)] && passive[here.get(1)];
+    if (degree[node] != 2) {
+      return false;
+    }
+    for (int i = firstAt[node]; i < firstAt[node + 1]; i++) {
+      if (!gone[edgesAt[i]] && !passive[edgesAt[i]]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The other one of two parts that meet in a node. */
+  private int goingOn(int node, int edge) {
+    for (int i = firstAt[node]; i < firstAt[node + 1]; i++) {
+      if (!gone[edgesAt[i]] && edgesAt[i] != edge) {
+        return edgesAt[i];
+      }
+    }
+    throw new IllegalStateException("a strand goes on where it ends");
   }
 
   private List<List<List<Edge>>> sets() {
     Map<Long, List<List<Edge>>> between = new LinkedHashMap<>();
     boolean[] seen = new boolean[edges.size()];
-    for (int start = 0; start < at.size(); start++) {
+    for (int start = 0; start < degree.length; start++) {
       if (goesOn(start)) {
         continue;
       }
-      for (int first : at.get(start)) {
-        if (passive[first] && !seen[first]) {
+      for (int i = firstAt[start]; i < firstAt[start + 1]; i++) {
+        int first = edgesAt[i];
+        if (!gone[first] && passive[first] && !seen[first]) {
           List<Edge> strand = new ArrayList<>();
           int end = walk(start, first, strand, seen);
           if (end != start) {
@@ -148,8 +175,7 @@ final class ParallelSets {
       if (!goesOn(node)) {
         return node;
       }
-      List<Integer> here = at.get(node);
-      edge = here.get(0) == edge ? here.get(1) : here.get(0);
+      edge = goingOn(node, edge);
     }
   }
 }

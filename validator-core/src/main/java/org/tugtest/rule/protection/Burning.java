@@ -217,7 +217,9 @@ final class Burning {
         double share = Math.min(1, through.amps() / fed.amps());
         BurnRace.Runner runner = new BurnRace.Runner(through.fuse(), band.greatest(), share);
         runners.add(runner);
-        known.put(through.fuse(), runner);
+        if (!fed.cut().isEmpty()) {
+          known.put(through.fuse(), runner);
+        }
       }
     }
     if (runners.isEmpty()) {
