@@ -12,6 +12,9 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.io.File;
+import java.net.Socket;
+import java.net.URL;
 import java.nio.charset.Charset;
 import java.time.Clock;
 import java.time.Instant;
@@ -20,6 +23,7 @@ import java.time.LocalDateTime;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Locale;
+import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.NullMarked;
@@ -174,7 +178,7 @@ class ArchitectureTest {
   static final ArchRule NOTHING_IS_RANDOM =
       noClasses()
           .should()
-          .callConstructor(java.util.Random.class)
+          .callConstructor(Random.class)
           .orShould()
           .callMethod(Math.class, "random");
 
@@ -186,7 +190,7 @@ class ArchitectureTest {
           .resideInAnyPackage("java.nio.file..", "java.net.http..", "javax.net..")
           .orShould()
           .dependOnClassesThat()
-          .belongToAnyOf(java.io.File.class, java.net.Socket.class, java.net.URL.class);
+          .belongToAnyOf(File.class, Socket.class, URL.class);
 
   @ArchTest
   static final ArchRule NO_PROCESS_IS_STARTED =

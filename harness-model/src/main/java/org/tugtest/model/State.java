@@ -1,7 +1,9 @@
 package org.tugtest.model;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,6 +33,6 @@ public record State(
   }
 
   private static <V> Map<Ref, V> sorted(Map<Ref, V> map) {
-    return java.util.Collections.unmodifiableMap(new java.util.TreeMap<>(map));
+    return Collections.unmodifiableMap(new TreeMap<>(map));
   }
 }

@@ -4,6 +4,7 @@ import static org.tugtest.read.Fields.map;
 import static org.tugtest.read.Fields.refs;
 import static org.tugtest.read.Fields.text;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import org.tugtest.model.AnnouncedChange;
@@ -45,6 +46,6 @@ public final class ChangesReader {
             (id, fields) ->
                 new AnnouncedChange(
                     id, refs(fields, "nets"), text(fields, "reason"), text(fields, "by")));
-    return parsed.as(java.util.Collections.unmodifiableMap(changes));
+    return parsed.as(Collections.unmodifiableMap(changes));
   }
 }

@@ -2,9 +2,11 @@ package org.tugtest.read;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.model.Ref;
@@ -140,8 +142,8 @@ final class Fields {
   }
 
   /** The words of a list that are known. */
-  static <E> java.util.Set<E> wordSet(ObjectNode from, String name, Map<String, E> words) {
-    java.util.Set<E> set = new java.util.LinkedHashSet<>();
+  static <E> Set<E> wordSet(ObjectNode from, String name, Map<String, E> words) {
+    Set<E> set = new LinkedHashSet<>();
     for (String text : texts(from, name)) {
       E value = words.get(text);
       if (value != null) {

@@ -1,6 +1,7 @@
 package org.tugtest.read;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -262,7 +263,7 @@ final class FileChecks {
               boolean device = thing.startsWith("devices/");
               String subject = device ? thing + "." + name : thing;
               if (port.housing() == null && !known.contains(subject)) {
-                String[] path = java.util.Arrays.copyOf(names, names.length + 2);
+                String[] path = Arrays.copyOf(names, names.length + 2);
                 path[names.length] = "ports";
                 path[names.length + 1] = name;
                 unlessSketch.add(

@@ -1,5 +1,6 @@
 package org.tugtest.read;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -87,7 +88,7 @@ final class FileIndex {
     int used = 1;
     int offset = sections.get(names[0]);
     for (int deep = 2; deep <= Math.min(3, names.length); deep++) {
-      String section = String.join("/", java.util.Arrays.asList(names).subList(0, deep - 1));
+      String section = String.join("/", Arrays.asList(names).subList(0, deep - 1));
       Map<String, Integer> its = entries.get(section);
       if (its == null) {
         break;
@@ -134,7 +135,7 @@ final class FileIndex {
 
     /** The place it has come to; what the next name says is not written there. */
     Hit stop(boolean byName, String... names) {
-      String pointer = JsonPointer.of(java.util.Arrays.copyOf(names, used));
+      String pointer = JsonPointer.of(Arrays.copyOf(names, used));
       boolean opens =
           tokens.kind() == JsonTokens.Kind.OPEN_OBJECT
               || tokens.kind() == JsonTokens.Kind.OPEN_LIST;

@@ -1,6 +1,7 @@
 package org.tugtest.read;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.tugtest.text.Place;
 import org.tugtest.text.Places;
@@ -111,7 +112,7 @@ final class HarnessPlaces implements Places {
   }
 
   private static String[] concat(String[] first, String... second) {
-    String[] all = java.util.Arrays.copyOf(first, first.length + second.length);
+    String[] all = Arrays.copyOf(first, first.length + second.length);
     System.arraycopy(second, 0, all, first.length, second.length);
     return all;
   }

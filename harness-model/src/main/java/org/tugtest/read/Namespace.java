@@ -1,5 +1,6 @@
 package org.tugtest.read;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -95,7 +96,8 @@ final class Namespace {
                 + where(at);
     String remedy =
         !sameKind
-            ? "Rename one of the two; devices, connectors, splices, wires and groups share their ids."
+            ? "Rename one of the two; devices, connectors, splices, wires and groups share their"
+                + " ids."
             : same
                 ? "Delete one of the two; they say the same."
                 : "Rename or delete one of the two; nothing overrides.";
@@ -138,7 +140,7 @@ final class Namespace {
   private static Place place(Taken taken) {
     FileIndex index = Objects.requireNonNull(taken.file().index());
     String[] section = taken.section().split("/", -1);
-    String[] names = java.util.Arrays.copyOf(section, section.length + 1);
+    String[] names = Arrays.copyOf(section, section.length + 1);
     names[section.length] = taken.id();
     return index.nameAt(names);
   }

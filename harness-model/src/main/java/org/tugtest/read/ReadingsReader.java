@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -96,7 +97,7 @@ public final class ReadingsReader {
         readings.clear();
       }
       return new ReadFile<>(
-          java.util.Collections.unmodifiableMap(readings), places(source), problems, source);
+          Collections.unmodifiableMap(readings), places(source), problems, source);
     }
 
     private void records(CSVParser parser) {

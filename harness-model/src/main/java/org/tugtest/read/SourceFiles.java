@@ -1,5 +1,6 @@
 package org.tugtest.read;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -28,12 +29,12 @@ public interface SourceFiles {
     record Bytes(byte[] bytes) implements Content {
       @Override
       public boolean equals(Object other) {
-        return other instanceof Bytes that && java.util.Arrays.equals(bytes, that.bytes);
+        return other instanceof Bytes that && Arrays.equals(bytes, that.bytes);
       }
 
       @Override
       public int hashCode() {
-        return java.util.Arrays.hashCode(bytes);
+        return Arrays.hashCode(bytes);
       }
     }
 

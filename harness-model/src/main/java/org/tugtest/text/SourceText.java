@@ -2,6 +2,7 @@ package org.tugtest.text;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The text of one file and where its lines begin. LF, CR and CRLF end a line. A byte-order mark is
@@ -80,7 +81,7 @@ public final class SourceText {
   public List<String> lines(int first, int last) {
     int from = Math.max(1, first);
     int to = Math.min(lineCount(), last);
-    return java.util.stream.IntStream.rangeClosed(from, to).mapToObj(this::line).toList();
+    return IntStream.rangeClosed(from, to).mapToObj(this::line).toList();
   }
 
   /** The place of the text from {@code start} to before {@code end} (offsets in UTF-16 units). */

@@ -1,5 +1,6 @@
 package org.tugtest.write;
 
+import java.text.Normalizer;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -118,7 +119,7 @@ final class ColourWords {
 
   /** Lower case, umlauts spelt out. */
   static String folded(String text) {
-    return java.text.Normalizer.normalize(text, java.text.Normalizer.Form.NFKC)
+    return Normalizer.normalize(text, Normalizer.Form.NFKC)
         .strip()
         .toLowerCase(Locale.ROOT)
         .replace("ä", "ae")

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.text.Quoted;
@@ -120,7 +121,7 @@ final class EndCells {
 
   private Read maybe(EndForm form) {
     String owner = LegalNames.folded(form.owner());
-    String pin = java.util.Objects.requireNonNull(form.pin());
+    String pin = Objects.requireNonNull(form.pin());
     if (owners.contains(LegalNames.folded(form.text()))) {
       return named(form);
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.schema.Mismatch;
 import org.tugtest.schema.PublishedSchema;
@@ -95,8 +96,7 @@ public final class PlanEdit {
   }
 
   private static List<String> with(List<String> names, String name) {
-    return java.util.stream.Stream.concat(names.stream(), java.util.stream.Stream.of(name))
-        .toList();
+    return Stream.concat(names.stream(), Stream.of(name)).toList();
   }
 
   private static String token(Object value) {

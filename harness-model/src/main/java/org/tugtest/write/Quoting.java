@@ -1,5 +1,7 @@
 package org.tugtest.write;
 
+import java.util.Locale;
+
 /** From characters to the token of a JSON text. */
 final class Quoting {
   private Quoting() {}
@@ -17,7 +19,7 @@ final class Quoting {
         case '\t' -> out.append("\\t");
         default -> {
           if (c < ' ') {
-            out.append(String.format(java.util.Locale.ROOT, "\\u%04x", (int) c));
+            out.append(String.format(Locale.ROOT, "\\u%04x", (int) c));
           } else {
             out.append(c);
           }

@@ -3,6 +3,7 @@ package org.tugtest.write;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 
 /** The tables that can be edited in a spreadsheet. */
@@ -40,7 +41,7 @@ public enum SheetKind {
 
   /** Name of the file that such a table is usually kept in. */
   public String fileName() {
-    return name().toLowerCase(java.util.Locale.ROOT) + ".csv";
+    return name().toLowerCase(Locale.ROOT) + ".csv";
   }
 
   /** Columns that say what a row is about. */

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -62,7 +63,7 @@ final class SheetRows {
       for (String field : level.fields()) {
         sum.update((field + '\u001F' + cell(field) + '\u001E').getBytes(StandardCharsets.UTF_8));
       }
-      return String.format(java.util.Locale.ROOT, "x%08x", sum.getValue());
+      return String.format(Locale.ROOT, "x%08x", sum.getValue());
     }
   }
 

@@ -1,6 +1,7 @@
 package org.tugtest.write;
 
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * Something in a spreadsheet that was not plain, and what became of it. Rows count from 1 as a
@@ -35,7 +36,7 @@ public record Unclear(
                 + moreRows.stream()
                     .limit(SHOWN)
                     .map(String::valueOf)
-                    .collect(java.util.stream.Collectors.joining(", "))
+                    .collect(Collectors.joining(", "))
                 + and
                 + ")";
     return where + more + ": " + message + " " + done;

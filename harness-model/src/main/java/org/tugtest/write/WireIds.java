@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.tugtest.text.Quoted;
 import org.tugtest.write.CsvTable.Row;
@@ -38,7 +39,7 @@ final class WireIds {
     }
     List<String> given = new ArrayList<>();
     for (WireDraft wire : wires) {
-      given.add(given(wire, java.util.Objects.requireNonNull(rows.get(wire.row()))));
+      given.add(given(wire, Objects.requireNonNull(rows.get(wire.row()))));
     }
     List<String> ids = new ArrayList<>();
     for (int i = 0; i < wires.size(); i++) {
@@ -71,7 +72,7 @@ final class WireIds {
   }
 
   private void doubt(WireDraft wire, Map<Integer, Row> rows, String id) {
-    String cell = java.util.Objects.requireNonNull(rows.get(wire.row())).cell(column);
+    String cell = Objects.requireNonNull(rows.get(wire.row())).cell(column);
     if (cell.isEmpty()) {
       return;
     }

@@ -2,6 +2,7 @@ package org.tugtest.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -11,7 +12,7 @@ class FileChecksTest {
       "wire W1 gives none of part, areaMm2 and awg. Add one of them, or write \"sketch\": true in"
           + " the root while sizes are not known.";
 
-  private static java.util.List<String> said(String rest) {
+  private static List<String> said(String rest) {
     return Said.problems("{\"format\": 1, " + rest + "}");
   }
 

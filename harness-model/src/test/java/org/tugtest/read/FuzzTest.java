@@ -8,8 +8,10 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SchemaRegistryConfig;
 import com.networknt.schema.SpecificationVersion;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.tugtest.schema.PublishedSchema;
 import org.tugtest.text.Place;
@@ -105,7 +107,7 @@ class FuzzTest {
 
   @Test
   void standsBytesThatWereDamaged() {
-    java.util.Random random = new java.util.Random(7);
+    Random random = new Random(7);
     for (int i = 0; i < 2_000; i++) {
       byte[] bytes = SEEDS.get(1).getBytes(StandardCharsets.UTF_8);
       bytes[random.nextInt(bytes.length)] = (byte) random.nextInt(256);
@@ -116,7 +118,7 @@ class FuzzTest {
   }
 
   private static boolean isUtf8(byte[] bytes) {
-    return java.util.Arrays.equals(
+    return Arrays.equals(
         new String(bytes, StandardCharsets.UTF_8).getBytes(StandardCharsets.UTF_8), bytes);
   }
 

@@ -1,5 +1,6 @@
 package org.tugtest.read;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -146,7 +147,7 @@ final class Mutations {
       case 2 -> nodes.numberNode(random.nextInt(400) - 100);
       case 3 -> nodes.numberNode(random.nextDouble() * Math.pow(10, random.nextInt(12) - 4));
       case 4 -> nodes.numberNode(-0.0);
-      case 5 -> nodes.numberNode(new java.math.BigInteger("9".repeat(25)));
+      case 5 -> nodes.numberNode(new BigInteger("9".repeat(25)));
       case 6 -> nodes.objectNode();
       case 7 -> nodes.arrayNode().add(pick(NAMES));
       case 8 -> nodes.stringNode("2026-0" + random.nextInt(10) + "-3" + random.nextInt(3));

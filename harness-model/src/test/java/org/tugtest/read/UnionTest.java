@@ -2,6 +2,7 @@ package org.tugtest.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.HashMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.tugtest.model.Evidence;
@@ -48,15 +49,17 @@ class UnionTest {
   void sharesIdsAmongDevicesConnectorsSplicesWiresAndGroups() {
     ReadHarness read =
         Said.read(
-            "{\"format\": 1, \"sketch\": true, \"devices\": {\"A\": {}}, \"connectors\": {\"A\": {},"
-                + " \"B\": {}}, \"splices\": {\"B\": {}, \"C\": {}}, \"wires\": {\"C\": {}, \"D\":"
-                + " {}}, \"groups\": {\"D\": {\"kind\": \"cable\", \"wires\": [\"C\"]}}, \"zones\":"
-                + " {\"A\": {}}, \"layout\": {\"nodes\": {\"A\": {}}}}");
+            "{\"format\": 1, \"sketch\": true, \"devices\": {\"A\": {}}, \"connectors\": {\"A\":"
+                + " {}, \"B\": {}}, \"splices\": {\"B\": {}, \"C\": {}}, \"wires\": {\"C\": {},"
+                + " \"D\": {}}, \"groups\": {\"D\": {\"kind\": \"cable\", \"wires\": [\"C\"]}},"
+                + " \"zones\": {\"A\": {}}, \"layout\": {\"nodes\": {\"A\": {}}}}");
     assertThat(read.problems())
         .extracting(Problem::message)
         .containsExactly(
-            "A is a device in car.harness.json, line 1 and a connector in car.harness.json, line 1.",
-            "B is a connector in car.harness.json, line 1 and a splice in car.harness.json, line 1.",
+            "A is a device in car.harness.json, line 1 and a connector in car.harness.json, line"
+                + " 1.",
+            "B is a connector in car.harness.json, line 1 and a splice in car.harness.json, line"
+                + " 1.",
             "C is a splice in car.harness.json, line 1 and a wire in car.harness.json, line 1.",
             "D is a wire in car.harness.json, line 1 and a group in car.harness.json, line 1.");
     assertThat(read.harness().connectors()).containsOnlyKeys("B");
@@ -124,7 +127,7 @@ class UnionTest {
             "car.harness.json", "{\"format\": 1, \"uses\": [\"a.json\", \"b.json\"]}",
             "a.json", "{\"format\": 1, \"zones\": {\"z\": {\"ambientC\": 1}}}",
             "b.json", "{\"format\": 1, \"zones\": {\"z\": {\"ambientC\": 2}}}");
-    Map<String, String> other = new java.util.HashMap<>(one);
+    Map<String, String> other = new HashMap<>(one);
     other.put("car.harness.json", "{\"format\": 1, \"uses\": [\"b.json\", \"a.json\"]}");
     assertThat(Said.read(other).harness()).isEqualTo(Said.read(one).harness());
     assertThat(Said.read(other).problems()).isEqualTo(Said.read(one).problems());

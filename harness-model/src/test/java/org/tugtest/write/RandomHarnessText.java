@@ -2,7 +2,9 @@ package org.tugtest.write;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 
@@ -66,7 +68,7 @@ final class RandomHarnessText {
   }
 
   private List<String> ids() {
-    Map<String, String> byName = new java.util.LinkedHashMap<>();
+    Map<String, String> byName = new LinkedHashMap<>();
     int count = random.nextInt(6);
     for (int i = 0; i < count; i++) {
       String id = "WwRb".charAt(random.nextInt(4)) + "" + random.nextInt(25);
@@ -74,8 +76,7 @@ final class RandomHarnessText {
       byName.putIfAbsent(
           id,
           escaped
-              ? String.format(java.util.Locale.ROOT, "\\u%04x", (int) id.charAt(0))
-                  + id.substring(1)
+              ? String.format(Locale.ROOT, "\\u%04x", (int) id.charAt(0)) + id.substring(1)
               : id);
     }
     return List.copyOf(byName.values());

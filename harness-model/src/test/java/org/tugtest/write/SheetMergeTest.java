@@ -7,6 +7,8 @@ import java.nio.charset.Charset;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -239,8 +241,7 @@ class SheetMergeTest {
   void listsWhatCannotBeMerged(String from, String to, String message) {
     String sheet =
         SheetExport.write(SheetKind.WIRES, read(FILES))
-            .replaceFirst(
-                java.util.regex.Pattern.quote(from), java.util.regex.Matcher.quoteReplacement(to));
+            .replaceFirst(Pattern.quote(from), Matcher.quoteReplacement(to));
     SheetMergeResult result = merge(SheetKind.WIRES, sheet);
 
     assertThat(result.problems()).isNotEmpty();

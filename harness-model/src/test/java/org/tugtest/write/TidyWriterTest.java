@@ -9,6 +9,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
@@ -161,8 +163,7 @@ class TidyWriterTest {
   /** How often each token is written, exactly as it stands. */
   private static Map<String, Integer> tokens(String text) {
     Map<String, Integer> counts = new HashMap<>();
-    java.util.regex.Matcher token =
-        java.util.regex.Pattern.compile("\"(?:\\\\.|[^\"\\\\])*\"|[-+.\\w]+").matcher(text);
+    Matcher token = Pattern.compile("\"(?:\\\\.|[^\"\\\\])*\"|[-+.\\w]+").matcher(text);
     while (token.find()) {
       counts.merge(token.group(), 1, Integer::sum);
     }

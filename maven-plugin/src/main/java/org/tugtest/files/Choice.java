@@ -2,6 +2,7 @@ package org.tugtest.files;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Which files of a folder are looked at.
@@ -35,7 +36,7 @@ public record Choice(List<Glob> includes, List<Glob> excludes) {
 
   /** The patterns that fit none of {@code paths}, as they were written, includes first. */
   public List<String> idle(Collection<String> paths) {
-    return java.util.stream.Stream.concat(includes.stream(), excludes.stream())
+    return Stream.concat(includes.stream(), excludes.stream())
         .filter(glob -> paths.stream().noneMatch(glob::matches))
         .map(Glob::pattern)
         .toList();

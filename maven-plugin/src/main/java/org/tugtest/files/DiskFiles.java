@@ -2,6 +2,8 @@ package org.tugtest.files;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -151,13 +153,13 @@ public final class DiskFiles implements HarnessFiles {
 
   /** What went wrong, in a few words without a path. */
   static String reason(IOException failed) {
-    if (failed instanceof java.nio.file.AccessDeniedException) {
+    if (failed instanceof AccessDeniedException) {
       return "access is denied";
     }
     if (failed instanceof NoSuchFileException) {
       return "it is not there";
     }
-    if (failed instanceof java.nio.file.FileAlreadyExistsException) {
+    if (failed instanceof FileAlreadyExistsException) {
       return "a file of that name is in the way";
     }
     if (failed instanceof FileSystemException system && system.getReason() != null) {

@@ -2,6 +2,7 @@ package org.tugtest.files;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -61,9 +62,7 @@ public record Folders(Path harness, List<Path> libraries, List<Path> leftOut) {
 
   /** The innermost of them that holds {@code file}. */
   Optional<Path> holding(Path file) {
-    return all().stream()
-        .filter(file::startsWith)
-        .max(java.util.Comparator.comparingInt(Path::getNameCount));
+    return all().stream().filter(file::startsWith).max(Comparator.comparingInt(Path::getNameCount));
   }
 
   /**

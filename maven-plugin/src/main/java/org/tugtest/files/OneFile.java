@@ -2,6 +2,7 @@ package org.tugtest.files;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.tugtest.read.ReadLimits;
@@ -27,7 +28,7 @@ public final class OneFile {
         throw new IOException("it is over " + most + " bytes long");
       }
       return bytes;
-    } catch (java.nio.file.FileSystemException failed) {
+    } catch (FileSystemException failed) {
       throw new IOException(DiskFiles.reason(failed), failed);
     }
   }

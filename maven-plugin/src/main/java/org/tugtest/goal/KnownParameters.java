@@ -1,6 +1,7 @@
 package org.tugtest.goal;
 
 import java.util.Collection;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
@@ -93,7 +94,7 @@ record KnownParameters(Map<String, String> properties, Map<String, String> field
       throws MojoExecutionException {
     String word = value.strip();
     boolean meant = word.isEmpty() || word.startsWith("${") || !type.endsWith("boolean");
-    if (!meant && !YES_OR_NO.contains(word.toLowerCase(java.util.Locale.ROOT))) {
+    if (!meant && !YES_OR_NO.contains(word.toLowerCase(Locale.ROOT))) {
       throw new MojoExecutionException(name + " is \"" + word + "\"; it takes true or false");
     }
   }

@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -156,7 +157,7 @@ final class TidyRun {
       String path = file.getKey();
       byte[] was = read.getOrDefault(path, new byte[0]);
       byte[] content = FileText.encode(file.getValue());
-      if (!java.util.Arrays.equals(was, content)) {
+      if (!Arrays.equals(was, content)) {
         changed.add(path);
         if (!dryRun) {
           write(path, was, content);

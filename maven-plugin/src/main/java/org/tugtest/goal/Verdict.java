@@ -2,6 +2,7 @@ package org.tugtest.goal;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.apache.maven.plugin.MojoExecutionException;
@@ -67,7 +68,7 @@ record Verdict(Surroundings around, Report report, Optional<Path> shown, Log log
   private Optional<String> gravest() {
     return FindingGroup.standing(report.harnesses(), report.gate()::blocks).stream()
         .map(FindingGroup::finding)
-        .min(java.util.Comparator.comparing(Finding::level))
+        .min(Comparator.comparing(Finding::level))
         .map(Finding::rule);
   }
 

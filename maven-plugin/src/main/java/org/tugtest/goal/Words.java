@@ -2,6 +2,7 @@ package org.tugtest.goal;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import org.apache.maven.plugin.MojoExecutionException;
@@ -32,7 +33,7 @@ final class Words {
   static List<String> allOf(
       String parameter, @Nullable List<String> given, Collection<String> known)
       throws MojoExecutionException {
-    List<String> words = new java.util.ArrayList<>();
+    List<String> words = new ArrayList<>();
     for (String word : given == null ? List.<String>of() : given) {
       if (!word.isBlank()) {
         words.add(oneOf(parameter, word, known));

@@ -6,6 +6,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -175,7 +176,7 @@ public final class Installation {
     Path own = hooks.own();
     if (Files.isDirectory(own)) {
       try (Stream<Path> all = Files.walk(own)) {
-        for (Path path : all.sorted(java.util.Comparator.reverseOrder()).toList()) {
+        for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
           Files.delete(path);
         }
       }

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
@@ -84,7 +86,7 @@ class BaseFinderTest {
     assertThat(side.files().open("car.harness.json"))
         .isEqualTo(
             new org.tugtest.read.SourceFiles.Content.Bytes(
-                "staged\n".getBytes(java.nio.charset.StandardCharsets.UTF_8)));
+                "staged\n".getBytes(StandardCharsets.UTF_8)));
   }
 
   @Test
@@ -239,7 +241,7 @@ class BaseFinderTest {
 
   private RealGit cloned(String... options) throws IOException {
     Path to = top.resolve("clone");
-    java.util.ArrayList<String> command = new java.util.ArrayList<>(List.of("clone", "-q"));
+    ArrayList<String> command = new ArrayList<>(List.of("clone", "-q"));
     command.addAll(List.of(options));
     command.addAll(List.of("file://" + git.folder(), to.toString()));
     git.run(command.toArray(String[]::new));

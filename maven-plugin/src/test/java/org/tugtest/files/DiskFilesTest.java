@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -249,7 +250,7 @@ class DiskFilesTest {
   private static void link(Path link, Path target) throws IOException {
     try {
       Files.createSymbolicLink(link, target);
-    } catch (UnsupportedOperationException | java.nio.file.FileSystemException cannot) {
+    } catch (UnsupportedOperationException | FileSystemException cannot) {
       assumeTrue(false, "this system makes no symbolic links: " + cannot);
     }
   }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class SideBySideTest {
@@ -33,7 +34,7 @@ class SideBySideTest {
   @Test
   void moreWorkThanThreads() throws InterruptedException {
     List<Callable<Integer>> work =
-        java.util.stream.IntStream.range(0, 50).<Callable<Integer>>mapToObj(i -> () -> i).toList();
+        IntStream.range(0, 50).<Callable<Integer>>mapToObj(i -> () -> i).toList();
 
     try (SideBySide threads = new SideBySide(1, SILENT)) {
       assertThat(threads.all("working", work)).hasSize(50).isSorted();

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -34,7 +35,7 @@ public final class GuardBenchmark {
       measure(folder, jar, wires, runs);
     } finally {
       try (Stream<Path> all = Files.walk(folder)) {
-        all.sorted(java.util.Comparator.reverseOrder()).map(Path::toFile).forEach(File::delete);
+        all.sorted(Comparator.reverseOrder()).map(Path::toFile).forEach(File::delete);
       }
     }
   }

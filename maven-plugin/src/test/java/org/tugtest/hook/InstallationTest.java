@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -235,7 +236,7 @@ class InstallationTest {
                 + " "
                 + Files.getLastModifiedTime(file)
                 + " "
-                + java.util.Arrays.hashCode(Files.readAllBytes(file)));
+                + Arrays.hashCode(Files.readAllBytes(file)));
       }
     }
     return files;

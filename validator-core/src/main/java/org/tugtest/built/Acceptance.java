@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -193,7 +194,7 @@ public record Acceptance(Map<String, String> files, List<String> done, List<Stri
       String file = null;
       for (Wire wire : harness.wires().values()) {
         boolean before = NaturalOrder.NATURAL.compare(wire.id(), id) < 0;
-        if (java.util.Objects.equals(wire.loom(), loom) && (before || file == null)) {
+        if (Objects.equals(wire.loom(), loom) && (before || file == null)) {
           file = plan.places().of("wires/" + wire.id()).file();
         }
       }

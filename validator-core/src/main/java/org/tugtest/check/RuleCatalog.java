@@ -1,6 +1,7 @@
 package org.tugtest.check;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -260,7 +261,7 @@ public final class RuleCatalog {
     List<Rule> all = new ArrayList<>(rules.values());
     ServiceLoader.load(Rule.class, loader).stream()
         .map(ServiceLoader.Provider::get)
-        .sorted(java.util.Comparator.comparing(rule -> rule.info().id()))
+        .sorted(Comparator.comparing(rule -> rule.info().id()))
         .forEach(all::add);
     return of(all);
   }

@@ -13,6 +13,7 @@ import org.tugtest.network.Path;
 import org.tugtest.network.Point;
 import org.tugtest.operate.FedWay;
 import org.tugtest.operate.OperatingPoint;
+import org.tugtest.text.Quoted;
 
 /**
  * {@code fed}: a load has the volts it works with, a contact is live. {@code dead}: there are no
@@ -115,7 +116,11 @@ final class FedOrDead {
     String fedBy = fed ? "" : way.get().map(path -> "; fed by " + path.text()).orElse("");
     Verdict fails =
         stated.fails(
-            seen + (fed ? ", at least " : ", less than ") + plain(least) + " V wanted" + fedBy,
+            seen
+                + (fed ? ", at least " : ", less than ")
+                + Quoted.number(least)
+                + " V wanted"
+                + fedBy,
             things);
     return fed ? fails.lacks(lacking) : fails;
   }
@@ -138,9 +143,5 @@ final class FedOrDead {
       }
     }
     return Double.toString(volts);
-  }
-
-  private static String plain(double figure) {
-    return java.math.BigDecimal.valueOf(figure).stripTrailingZeros().toPlainString();
   }
 }

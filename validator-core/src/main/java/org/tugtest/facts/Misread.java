@@ -1,5 +1,6 @@
 package org.tugtest.facts;
 
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
@@ -75,7 +76,7 @@ public final class Misread {
       return true;
     }
     for (int i = 1; i < names.length; i++) {
-      if (wrong.contains(JsonPointer.of(java.util.Arrays.copyOf(names, i)))) {
+      if (wrong.contains(JsonPointer.of(Arrays.copyOf(names, i)))) {
         return true;
       }
     }

@@ -1,6 +1,7 @@
 package org.tugtest.heat;
 
 import org.tugtest.finding.Basis;
+import org.tugtest.text.Quoted;
 
 /**
  * The lasting current that a wire stands: at which its conductor is as hot as its class in the
@@ -36,7 +37,7 @@ public record Ampacity(
     }
     String air =
         " in still air of "
-            + trimmed(around.ambientC().value())
+            + Quoted.number(around.ambientC().value())
             + " °C"
             + (around.covered() ? " inside a covering" : "");
     int neighbours = around.neighbours();
@@ -49,10 +50,6 @@ public record Ampacity(
         + around.loading().words()
         + air
         + ", factor "
-        + trimmed(Math.round(factor() * 1000) / 1000.0);
-  }
-
-  private static String trimmed(double value) {
-    return java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+        + Quoted.number(Math.round(factor() * 1000) / 1000.0);
   }
 }

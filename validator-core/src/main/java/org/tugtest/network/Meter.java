@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -66,7 +67,7 @@ public final class Meter {
 
   /** The points in groups that are joined, each group and all groups in the order of the points. */
   public List<List<Point>> groups() {
-    Map<Integer, List<Point>> groups = new java.util.TreeMap<>();
+    Map<Integer, List<Point>> groups = new TreeMap<>();
     for (int i = 0; i < points.size(); i++) {
       groups.computeIfAbsent(rings.part[i], none -> new ArrayList<>(2)).add(points.get(i));
     }

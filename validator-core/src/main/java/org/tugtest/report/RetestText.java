@@ -3,6 +3,7 @@ package org.tugtest.report;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import org.tugtest.bench.retest.Function;
 import org.tugtest.bench.retest.Retest;
@@ -19,7 +20,7 @@ public final class RetestText {
 
   /** {@code 3 pairs joined, 2 pairs apart}; what there is none of is left out. */
   public static String counts(Retest.OfLoom loom) {
-    List<String> counts = new java.util.ArrayList<>();
+    List<String> counts = new ArrayList<>();
     if (!loom.joined().isEmpty()) {
       counts.add(Tally.counted(loom.joined().size(), "pair") + " joined");
     }

@@ -1,5 +1,6 @@
 package org.tugtest.rule;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -18,7 +19,7 @@ public record Example(String root, Map<String, String> files) {
   private static final String MARK = "// ";
 
   public Example {
-    files = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(files));
+    files = Collections.unmodifiableMap(new LinkedHashMap<>(files));
   }
 
   /** An example with values put into its pattern, the same everywhere on earth. */

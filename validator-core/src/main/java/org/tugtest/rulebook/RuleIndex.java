@@ -2,6 +2,7 @@ package org.tugtest.rulebook;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import org.tugtest.rule.Heading;
 import org.tugtest.rule.RuleInfo;
 
@@ -40,7 +41,7 @@ public final class RuleIndex {
       index.append(index.isEmpty() ? "" : "\n").append(heading.word()).append('\n');
       for (RuleInfo rule : under) {
         index.append("  ").append(rule.id()).append(" ".repeat(width - rule.id().length() + 2));
-        index.append(String.format(java.util.Locale.ROOT, "%-8s", rule.level().word()));
+        index.append(String.format(Locale.ROOT, "%-8s", rule.level().word()));
         index.append(rule.summary()).append('\n');
       }
     }

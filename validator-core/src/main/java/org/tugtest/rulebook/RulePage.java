@@ -1,11 +1,12 @@
 package org.tugtest.rulebook;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.tugtest.rule.RuleInfo;
 import org.tugtest.rule.Setting;
+import org.tugtest.text.Quoted;
 
 /** The page of one rule: as Markdown for the documentation and reports, as text for a terminal. */
 public final class RulePage {
@@ -49,7 +50,7 @@ public final class RulePage {
     String summary = rule.summary();
     return summary.isEmpty()
         ? rule.id()
-        : summary.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + summary.substring(1) + ".";
+        : summary.substring(0, 1).toUpperCase(Locale.ROOT) + summary.substring(1) + ".";
   }
 
   private String markdownBody() {
@@ -71,9 +72,9 @@ public final class RulePage {
       page.append("| --- | --- | --- | --- | --- | --- |\n");
       for (Setting setting : rule.settings()) {
         page.append("| `").append(setting.name()).append("` | ");
-        page.append(figure(setting.standard())).append(" | ");
-        page.append(figure(setting.least())).append(" | ");
-        page.append(figure(setting.greatest())).append(" | ");
+        page.append(Quoted.number(setting.standard())).append(" | ");
+        page.append(Quoted.number(setting.least())).append(" | ");
+        page.append(Quoted.number(setting.greatest())).append(" | ");
         page.append(plain(setting.unit())).append(" | ");
         page.append(plain(oneLine(setting.meaning()))).append(" |\n");
       }
@@ -113,8 +114,10 @@ public final class RulePage {
       for (Setting setting : rule.settings()) {
         String unit = setting.unit().isEmpty() ? "" : " " + setting.unit();
         page.append(INDENT).append(setting.name()).append(": ");
-        page.append(figure(setting.standard())).append(unit).append(" (");
-        page.append(figure(setting.least())).append(" to ").append(figure(setting.greatest()));
+        page.append(Quoted.number(setting.standard())).append(unit).append(" (");
+        page.append(Quoted.number(setting.least()))
+            .append(" to ")
+            .append(Quoted.number(setting.greatest()));
         page.append("): ").append(oneLine(setting.meaning())).append('\n');
       }
       page.append(indented(limits()));
@@ -161,7 +164,7 @@ public final class RulePage {
         + "\": {\""
         + first.name()
         + "\": "
-        + figure(first.standard())
+        + Quoted.number(first.standard())
         + "}}}";
   }
 
@@ -169,10 +172,6 @@ public final class RulePage {
     return "{\"waivers\": {\"NAME\": {\"rule\": \""
         + rule.id()
         + "\", \"at\": \"PLACE\", \"reason\": \"REASON\", \"until\": \"YEAR-MONTH-DAY\"}}}";
-  }
-
-  private static String figure(double value) {
-    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
   }
 
   private static String oneLine(String text) {

@@ -3,6 +3,7 @@ package org.tugtest.rulebook;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import tools.jackson.databind.JsonNode;
@@ -125,7 +126,7 @@ final class SchemaWalk {
     String start = sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
     return start.isEmpty()
         ? start
-        : start.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + start.substring(1);
+        : start.substring(0, 1).toLowerCase(Locale.ROOT) + start.substring(1);
   }
 
   private String kind(JsonNode node) {

@@ -1,6 +1,7 @@
 package org.tugtest.solve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
@@ -54,7 +55,7 @@ final class LoadLoop {
   /** Writes loads at their least conductance into a network, for its structure. */
   void lay(Linear linear) {
     double[] at = new double[loads.size()];
-    java.util.Arrays.fill(at, bound);
+    Arrays.fill(at, bound);
     lay(linear, at, false);
   }
 
@@ -85,7 +86,7 @@ final class LoadLoop {
   /** From no-load volts. */
   Descent fromNoLoad() {
     double[] at = new double[loads.size()];
-    java.util.Arrays.fill(at, bound);
+    Arrays.fill(at, bound);
     return new Descent(at, false);
   }
 

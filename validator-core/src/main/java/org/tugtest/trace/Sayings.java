@@ -1,8 +1,8 @@
 package org.tugtest.trace;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.facts.Facts;
@@ -15,6 +15,7 @@ import org.tugtest.model.Splice;
 import org.tugtest.model.Wire;
 import org.tugtest.network.Fitting;
 import org.tugtest.network.Point;
+import org.tugtest.text.Quoted;
 
 /** Says what a thing is in the trade's words. */
 final class Sayings {
@@ -39,13 +40,13 @@ final class Sayings {
           .fitting()
           .sizes()
           .areaMm2(wire)
-          .ifPresent(area -> words.add(number(area.value()) + " mm2"));
+          .ifPresent(area -> words.add(Quoted.number(area.value()) + " mm2"));
     }
     if (wire.circuit() != null) {
       words.add("\"" + wire.circuit() + "\"");
     }
     if (wire.cutMm() != null) {
-      words.add("cut " + number(wire.cutMm()) + " mm");
+      words.add("cut " + Quoted.number(wire.cutMm()) + " mm");
     }
     if (wire.laidInPlace()) {
       words.add("laid in place");
@@ -145,7 +146,7 @@ final class Sayings {
   private String fuse(String device, String name, Element.Fuse fuse) {
     Double rating = ratingOf(device, name, fuse);
     if (rating != null) {
-      return (fuse.electronic() ? "electronic fuse " : "fuse ") + number(rating) + " A";
+      return (fuse.electronic() ? "electronic fuse " : "fuse ") + Quoted.number(rating) + " A";
     }
     return fuse.electronic() || facts.harness().fitted().containsKey(device + "." + name)
         ? "fuse, rating not known"
@@ -162,10 +163,10 @@ final class Sayings {
   }
 
   /** The elements of a device by name; none when its type is not known. */
-  java.util.Map<String, Element> elements(String device) {
+  Map<String, Element> elements(String device) {
     Device found = facts.harness().devices().get(device);
     DeviceType type = found == null ? null : facts.harness().typeOf(found);
-    return type == null ? java.util.Map.of() : type.elements();
+    return type == null ? Map.of() : type.elements();
   }
 
   private static String implied() {
@@ -173,7 +174,7 @@ final class Sayings {
   }
 
   private static String given(@Nullable Double value, String unit) {
-    return value == null ? "" : " " + number(value) + unit;
+    return value == null ? "" : " " + Quoted.number(value) + unit;
   }
 
   private static String named(String before, @Nullable String name) {
@@ -189,9 +190,5 @@ final class Sayings {
     if (word != null) {
       words.add(word);
     }
-  }
-
-  private static String number(double value) {
-    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
   }
 }

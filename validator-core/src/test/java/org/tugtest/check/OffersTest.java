@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Finding;
@@ -76,7 +77,7 @@ class OffersTest {
 
   @Test
   void aCheckOfSomeRulesSaysNothingOfAll() {
-    Selection some = new Selection(java.util.Set.of("gauge-under-fuse"), java.util.Set.of());
+    Selection some = new Selection(Set.of("gauge-under-fuse"), Set.of());
     assertThat(of(car(FITS, "30", ""), some).get(0).details())
         .noneMatch(line -> line.startsWith("with t4"));
   }

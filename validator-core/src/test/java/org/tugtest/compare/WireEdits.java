@@ -3,6 +3,7 @@ package org.tugtest.compare;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.tugtest.compare.change.ChangeKind;
 import org.tugtest.model.Ref;
 import org.tugtest.model.Wire;
@@ -169,7 +170,7 @@ final class WireEdits {
   }
 
   private static boolean shares(Wire one, Wire other) {
-    return java.util.stream.Stream.of(one.from(), one.to())
+    return Stream.of(one.from(), one.to())
         .anyMatch(end -> end != null && (end.equals(other.from()) || end.equals(other.to())));
   }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Basis;
@@ -18,7 +19,7 @@ class AmpacitiesTest {
   }
 
   private static Wire wire(Facts facts, String id) {
-    return java.util.Objects.requireNonNull(facts.harness().wires().get(id));
+    return Objects.requireNonNull(facts.harness().wires().get(id));
   }
 
   private static Facts one(String fields) {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.tugtest.facts.Facts;
@@ -70,7 +71,7 @@ class LoadedAmpsTest {
 
   private static Ampacity of(String json, String wire) {
     Facts facts = Judged.facts(Map.of(Judged.ROOT, json));
-    Wire its = java.util.Objects.requireNonNull(facts.harness().wires().get(wire));
+    Wire its = Objects.requireNonNull(facts.harness().wires().get(wire));
     return facts.ampacity().of(its).orElseThrow();
   }
 
@@ -208,7 +209,7 @@ class LoadedAmpsTest {
       feeds.set(0, new Feed(1, 85, 2));
       String json = json("", "", feeds);
       Facts facts = Judged.facts(Map.of(Judged.ROOT, json));
-      Wire wire = java.util.Objects.requireNonNull(facts.harness().wires().get("F1"));
+      Wire wire = Objects.requireNonNull(facts.harness().wires().get("F1"));
       double amps = facts.ampacity().of(wire).orElseThrow().amps();
       assertThat(amps).isPositive();
       double below = facts.ampacity().steadyCelsius(wire, 0.999 * amps).orElseThrow();

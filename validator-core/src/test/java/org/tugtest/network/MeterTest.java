@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
 class MeterTest {
@@ -212,7 +214,7 @@ class MeterTest {
   private static double leastTrees(int[][] wires, List<Integer> probes) {
     double[][] far = new double[9][9];
     for (int i = 0; i < 9; i++) {
-      java.util.Arrays.fill(far[i], Double.POSITIVE_INFINITY);
+      Arrays.fill(far[i], Double.POSITIVE_INFINITY);
       far[i][i] = 0;
     }
     for (int[] wire : wires) {
@@ -258,7 +260,7 @@ class MeterTest {
   }
 
   private static Set<Integer> named(int[][] wires) {
-    Set<Integer> named = new java.util.TreeSet<>();
+    Set<Integer> named = new TreeSet<>();
     for (int[] wire : wires) {
       named.add(wire[0]);
       named.add(wire[1]);

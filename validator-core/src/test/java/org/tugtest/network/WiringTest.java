@@ -2,6 +2,7 @@ package org.tugtest.network;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class WiringTest {
@@ -165,7 +166,7 @@ class WiringTest {
         .isEqualTo(new Resolution.Found(Point.pin("LAMP", "1"), true));
     assertThat(built.wiring().connectors()).containsExactly("R1", "R2");
     assertThat(built.wiring().splices()).containsExactly("S1");
-    assertThat(Built.texts(java.util.List.copyOf(built.wiring().implied())))
+    assertThat(Built.texts(List.copyOf(built.wiring().implied())))
         .containsExactly("LAMP:1", "R1:1", "R2:10", "S1");
     assertThat(built.wiring().cavitiesOf("R2")).containsExactly("9", "10");
     assertThat(built.resolved("R3:1")).isEqualTo(new Resolution.OwnerUnknown("R3"));

@@ -2,6 +2,7 @@ package org.tugtest.operate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.tugtest.facts.Facts;
 
@@ -11,7 +12,7 @@ class AmbientTemperatureTest {
         Operated.json("{\"format\": 1, \"sketch\": true, " + String.join(", ", sections) + "}");
     Facts facts = car.facts();
     return new AmbientTemperature(facts.harness(), facts.wiring(), facts.network())
-        .celsius(java.util.Objects.requireNonNull(facts.harness().wires().get(wire)));
+        .celsius(Objects.requireNonNull(facts.harness().wires().get(wire)));
   }
 
   private static final String LAYOUT =

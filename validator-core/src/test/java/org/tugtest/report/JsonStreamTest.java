@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIOException;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.Consumer;
@@ -126,7 +127,7 @@ class JsonStreamTest {
     try {
       JsonStream.write(out, content);
     } catch (IOException failed) {
-      throw new java.io.UncheckedIOException(failed);
+      throw new UncheckedIOException(failed);
     }
     return out.toString(StandardCharsets.UTF_8);
   }

@@ -3,6 +3,7 @@ package org.tugtest.route;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.tugtest.finding.Basis;
 
@@ -137,7 +138,7 @@ class RoutesTest {
     Laid laid =
         new Laid(
             org.tugtest.rule.Judged.facts(
-                java.util.Map.of(
+                Map.of(
                     org.tugtest.rule.Judged.ROOT,
                     json,
                     "one.json",

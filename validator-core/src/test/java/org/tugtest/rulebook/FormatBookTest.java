@@ -2,6 +2,7 @@ package org.tugtest.rulebook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.tugtest.text.Nearest;
@@ -72,7 +73,7 @@ class FormatBookTest {
 
   @Test
   void aSchemaOfOnesOwn() {
-    Map<String, java.util.List<FieldMeaning>> fields =
+    Map<String, List<FieldMeaning>> fields =
         new SchemaWalk(
                 """
                 {"properties": {"a": {"description": "An a.", "$ref": "#/$defs/n"},
@@ -89,8 +90,7 @@ class FormatBookTest {
     assertThat(fields.keySet()).containsExactly("a", "l", "m", "m.b");
     assertThat(fields.get("a"))
         .containsExactly(
-            new FieldMeaning(
-                java.util.List.of(), "An a.", "a whole number over 0 to 9; a count", true));
+            new FieldMeaning(List.of(), "An a.", "a whole number over 0 to 9; a count", true));
     assertThat(fields.get("l").get(0).value())
         .isEqualTo("a list; each entry: a whole number over 0 to 9");
     assertThat(fields.get("m").get(0).value()).isEqualTo("a map by id; each entry: one");

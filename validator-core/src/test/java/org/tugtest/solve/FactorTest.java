@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.data.DMatrixSparseCSC;
 import org.ejml.data.DMatrixSparseTriplet;
@@ -87,9 +88,7 @@ class FactorTest {
   void aTreeHasNoFill() {
     RandomGraph tree = RandomGraph.nearTree(new Random(9), 20_000, 0);
     long atGround =
-        java.util.stream.IntStream.range(0, tree.edges())
-            .filter(i -> tree.a(i) == 0 || tree.b(i) == 0)
-            .count();
+        IntStream.range(0, tree.edges()).filter(i -> tree.a(i) == 0 || tree.b(i) == 0).count();
     assertThat(tree.factor().entries()).isEqualTo((int) (2 * 19_999 - atGround));
   }
 

@@ -1,12 +1,12 @@
 package org.tugtest.bench.rework;
 
-import java.math.BigDecimal;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.model.Harness;
 import org.tugtest.model.Wire;
 import org.tugtest.model.WirePart;
+import org.tugtest.text.Quoted;
 
 /** How a wire is told from others by eye. */
 final class WireWords {
@@ -40,13 +40,8 @@ final class WireWords {
 
   private static String size(@Nullable Double areaMm2, @Nullable String awg) {
     if (areaMm2 != null) {
-      return plain(areaMm2) + " mm²";
+      return Quoted.number(areaMm2) + " mm²";
     }
     return awg == null ? "" : "AWG " + awg;
-  }
-
-  /** Without needless zeros. */
-  static String plain(double value) {
-    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
   }
 }

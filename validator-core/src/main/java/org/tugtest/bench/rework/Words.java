@@ -12,6 +12,7 @@ import org.tugtest.model.Splice;
 import org.tugtest.model.Wire;
 import org.tugtest.network.Point;
 import org.tugtest.network.WireLength;
+import org.tugtest.text.Quoted;
 import org.tugtest.text.Series;
 
 /** The sentences of the steps. */
@@ -82,11 +83,11 @@ final class Words {
           + ": lay "
           + target.stuff(wire)
           + " in along its way"
-          + length.map(mm -> ", " + WireWords.plain(mm) + " mm").orElse("")
+          + length.map(mm -> ", " + Quoted.number(mm) + " mm").orElse("")
           + ", and cut it there";
     }
     String cut =
-        length.map(mm -> "cut " + WireWords.plain(mm) + " mm of ").orElse("measure the way, cut ");
+        length.map(mm -> "cut " + Quoted.number(mm) + " mm of ").orElse("measure the way, cut ");
     return piece.name() + ": " + cut + target.stuff(wire) + ", lay it in";
   }
 

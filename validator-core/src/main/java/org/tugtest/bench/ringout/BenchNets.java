@@ -1,6 +1,7 @@
 package org.tugtest.bench.ringout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,7 +28,7 @@ final class BenchNets {
         nets.hidden.add(group);
       }
     }
-    groups.sort(java.util.Comparator.comparing(group -> firstOf(group, scope.probes())));
+    groups.sort(Comparator.comparing(group -> firstOf(group, scope.probes())));
     for (List<Point> group : groups) {
       group.forEach(point -> nets.numbers.put(point, nets.probes.size()));
       nets.probes.add(group.stream().filter(scope.probes()::contains).toList());

@@ -1,8 +1,10 @@
 package org.tugtest.bench.ringout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.tugtest.facts.Facts;
 import org.tugtest.model.Wire;
 import org.tugtest.network.Edge;
@@ -66,7 +68,7 @@ public record RingOut(
     ReadingLimit limit = ReadingLimit.of(facts.harness());
     List<NearestPairs.Pair> pairs =
         new ArrayList<>(scope.meter().nearest(scope.probes(), edge -> length(facts, edge)));
-    pairs.sort(java.util.Comparator.comparingInt(pair -> nets.number(pair.one())));
+    pairs.sort(Comparator.comparingInt(pair -> nets.number(pair.one())));
     List<Probe> joined = new ArrayList<>();
     for (NearestPairs.Pair pair : pairs) {
       joined.add(probe(joined.size() + 1, pair.one(), pair.other(), scope, nets, limit));
@@ -112,7 +114,7 @@ public record RingOut(
             .filter(spot -> spot.fault() == Blind.Fault.OPEN)
             .map(spot -> spot.what().id())
             .toList();
-    java.util.Set<String> ids = java.util.Set.copyOf(unseen);
+    Set<String> ids = Set.copyOf(unseen);
     return scope.wires().stream().filter(wire -> !ids.contains(wire.id())).toList();
   }
 }

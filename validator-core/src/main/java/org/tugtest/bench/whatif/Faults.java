@@ -1,6 +1,7 @@
 package org.tugtest.bench.whatif;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,7 +31,7 @@ final class Faults {
     all.addConnectors();
     all.addEarths();
     all.addWires();
-    all.faults.sort(java.util.Comparator.comparing(Fault::kind).thenComparing(Fault::subject));
+    all.faults.sort(Comparator.comparing(Fault::kind).thenComparing(Fault::subject));
     return List.copyOf(all.faults);
   }
 

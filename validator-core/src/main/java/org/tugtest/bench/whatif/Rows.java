@@ -1,5 +1,6 @@
 package org.tugtest.bench.whatif;
 
+import java.util.Arrays;
 import java.util.List;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
@@ -27,7 +28,7 @@ final class Rows {
         degree[network.index(edges.get(i).b())]++;
       }
     }
-    java.util.Arrays.fill(first, -1);
+    Arrays.fill(first, -1);
     for (int i = 0; i < edges.size(); i++) {
       Edge edge = edges.get(i);
       if (Math.abs(state.amps(edge)) > least && !isCoil(edge)) {

@@ -2,6 +2,7 @@ package org.tugtest.built.explain;
 
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.stream.IntStream;
 import org.tugtest.network.Edge;
 
 /** How a loom may be in truth: where its wire ends sit, what is open, what touches. */
@@ -82,7 +83,7 @@ final class Bench {
 
   /** The wires with an end at a point, by number. */
   int[] wiresAt(int point) {
-    return java.util.stream.IntStream.range(0, seats.length)
+    return IntStream.range(0, seats.length)
         .filter(end -> seats[end] == point)
         .map(end -> end / 2)
         .distinct()

@@ -2,6 +2,7 @@ package org.tugtest.compare.cause;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -42,7 +43,7 @@ public record LeastCause(List<Change> changes, boolean least) {
     Map<Finding, LeastCause> causes = new LinkedHashMap<>();
     List<Finding> fresh =
         comparison.findings().fresh().stream()
-            .sorted(java.util.Comparator.comparing(Finding::level))
+            .sorted(Comparator.comparing(Finding::level))
             .toList();
     if (!comparison.before().present() || fresh.isEmpty()) {
       return causes;

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.finding.Subject;
@@ -191,7 +192,7 @@ public final class Renames {
       Object old = shape.value(record, i);
       Object now = old == null ? null : value(old, Named.section(record, shape.names().get(i)));
       values[i] = now;
-      changed |= now != old && !java.util.Objects.equals(now, old);
+      changed |= now != old && !Objects.equals(now, old);
     }
     return changed ? (Record) shape.make(values) : record;
   }

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -82,8 +83,8 @@ final class Assignment {
     }
     SimpleWeightedGraph<Integer, DefaultWeightedEdge> graph =
         new SimpleWeightedGraph<>(DefaultWeightedEdge.class);
-    Set<Integer> left = new java.util.LinkedHashSet<>();
-    Set<Integer> right = new java.util.LinkedHashSet<>();
+    Set<Integer> left = new LinkedHashSet<>();
+    Set<Integer> right = new LinkedHashSet<>();
     for (int i = 0; i < size; i++) {
       graph.addVertex(i);
       graph.addVertex(size + i);

@@ -1,6 +1,7 @@
 package org.tugtest.report.json;
 
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.built.Refusal;
 import org.tugtest.built.explain.Explanation;
@@ -41,7 +42,7 @@ record AsBuiltJson(Report report, HarnessReport harness, JsonStream json) {
   private void deviation(AsBuiltReport.Judged<Deviation> judged) {
     Deviation deviation = judged.told();
     json.object()
-        .text("kind", deviation.kind().name().toLowerCase(java.util.Locale.ROOT))
+        .text("kind", deviation.kind().name().toLowerCase(Locale.ROOT))
         .text("subject", deviation.subject().place())
         .text("what", deviation.what())
         .text("reason", deviation.reason().isEmpty() ? null : deviation.reason())
@@ -82,8 +83,7 @@ record AsBuiltJson(Report report, HarnessReport harness, JsonStream json) {
       json.array();
       for (Suspect suspect : set) {
         json.object()
-            .text(
-                "kind", suspect.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'))
+            .text("kind", suspect.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'))
             .text("what", suspect.what())
             .texts("things", suspect.things())
             .end();

@@ -2,6 +2,8 @@ package org.tugtest.report.json;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.bench.retest.Retest;
 import org.tugtest.bench.rework.Rework;
@@ -150,7 +152,7 @@ final class ComparedJson {
   }
 
   private void causes(Comparison comparison) {
-    Baseline base = java.util.Objects.requireNonNull(baseline);
+    Baseline base = Objects.requireNonNull(baseline);
     json.array("causes");
     for (Finding finding : comparison.findings().fresh()) {
       base.causeOf(finding)
@@ -203,7 +205,7 @@ final class ComparedJson {
     json.array("rework");
     for (Step step : rework.steps()) {
       json.object()
-          .text("kind", step.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'))
+          .text("kind", step.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'))
           .text("at", step.at())
           .texts("ends", step.ends().stream().map(end -> end.piece().name()).distinct().toList())
           .text("from", step.from() == null ? null : step.from().text())

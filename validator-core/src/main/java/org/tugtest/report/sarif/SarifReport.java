@@ -1,6 +1,7 @@
 package org.tugtest.report.sarif;
 
 import java.io.IOException;
+import java.util.Locale;
 import org.tugtest.report.HarnessReport;
 import org.tugtest.report.JsonStream;
 import org.tugtest.report.PrintableText;
@@ -79,7 +80,7 @@ public final class SarifReport implements ReportWriter {
     StringBuilder name = new StringBuilder();
     for (String word : id.split("-", -1)) {
       if (!word.isEmpty()) {
-        name.append(word.substring(0, 1).toUpperCase(java.util.Locale.ROOT));
+        name.append(word.substring(0, 1).toUpperCase(Locale.ROOT));
         name.append(word.substring(1));
       }
     }

@@ -1,5 +1,7 @@
 package org.tugtest.rule.built;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -195,9 +197,6 @@ public final class ReadingHigh implements Rule {
   }
 
   private static String rounded(double value) {
-    return java.math.BigDecimal.valueOf(value)
-        .round(new java.math.MathContext(3))
-        .stripTrailingZeros()
-        .toPlainString();
+    return BigDecimal.valueOf(value).round(new MathContext(3)).stripTrailingZeros().toPlainString();
   }
 }

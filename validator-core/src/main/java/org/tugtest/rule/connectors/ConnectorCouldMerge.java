@@ -1,6 +1,5 @@
 package org.tugtest.rule.connectors;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +15,7 @@ import org.tugtest.rule.Ledger;
 import org.tugtest.rule.Rule;
 import org.tugtest.rule.RuleInfo;
 import org.tugtest.rule.Settings;
+import org.tugtest.text.Quoted;
 
 /** All contacts of a pair fit into free cavities of another that stands beside it. */
 public final class ConnectorCouldMerge implements Rule {
@@ -175,7 +175,7 @@ public final class ConnectorCouldMerge implements Rule {
       return "";
     }
     double sum = (near == null ? 0 : near) + (far == null ? 0 : far);
-    String figure = BigDecimal.valueOf(sum).stripTrailingZeros().toPlainString();
+    String figure = Quoted.number(sum);
     return " and " + (near == null || far == null ? "at least " : "") + figure + " g";
   }
 }

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -154,7 +155,7 @@ public final class LabelRepeated implements Rule {
     String other = same.get(1).subject().id();
     return mating
         .mateOf(same.get(0).subject().id())
-        .equals(java.util.Optional.of(new Mate.OfConnector(other)));
+        .equals(Optional.of(new Mate.OfConnector(other)));
   }
 
   private static String text(String sort, List<Labelled> same) {

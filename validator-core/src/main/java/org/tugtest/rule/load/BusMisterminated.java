@@ -20,6 +20,7 @@ import org.tugtest.rule.Rule;
 import org.tugtest.rule.RuleInfo;
 import org.tugtest.rule.Setting;
 import org.tugtest.rule.Settings;
+import org.tugtest.text.Quoted;
 
 /** The two wires of a CAN bus are joined, exchanged, or not ended with 60 ohm between them. */
 public final class BusMisterminated implements Rule {
@@ -165,7 +166,10 @@ public final class BusMisterminated implements Rule {
     if (Double.isInfinite(ohms)) {
       return draft
           .message(bus + " has no resistor between its two wires")
-          .remedy("give the units at its two ends a load of " + plain(2 * wanted) + " ohm each");
+          .remedy(
+              "give the units at its two ends a load of "
+                  + Quoted.number(2 * wanted)
+                  + " ohm each");
     }
     Measured figure =
         ohms > wanted
@@ -177,13 +181,13 @@ public final class BusMisterminated implements Rule {
                 + " measures "
                 + figure.actualShown()
                 + " ohm between its two wires; "
-                + plain(wanted)
+                + Quoted.number(wanted)
                 + " are wanted, "
                 + (ohms > wanted ? "at most " : "at least ")
                 + figure.limitShown())
         .remedy(
             ohms > wanted
-                ? "give the far end of the bus its load of " + plain(2 * wanted) + " ohm"
+                ? "give the far end of the bus its load of " + Quoted.number(2 * wanted) + " ohm"
                 : "take out the loads between the pair that are not at its two far ends")
         .measured(figure);
   }
@@ -207,10 +211,6 @@ public final class BusMisterminated implements Rule {
   private static String names(List<Tap> taps) {
     List<String> names = taps.stream().map(tap -> tap.high().device()).distinct().toList();
     return org.tugtest.text.Series.and(names, 4);
-  }
-
-  private static String plain(double figure) {
-    return java.math.BigDecimal.valueOf(figure).stripTrailingZeros().toPlainString();
   }
 
   /** The pairs of signals: of each device, the high and the low of one name. */

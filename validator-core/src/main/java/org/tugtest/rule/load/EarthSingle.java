@@ -1,6 +1,7 @@
 package org.tugtest.rule.load;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.tugtest.facts.Facts;
@@ -114,7 +115,7 @@ public final class EarthSingle implements Rule {
   /** The first pin from the load on that no way to a minus goes past. */
   private static Optional<Point> single(Facts facts, Edge.OfElement load, Point end, Path way) {
     List<Point> points = new ArrayList<>(way.points());
-    java.util.Collections.reverse(points);
+    Collections.reverse(points);
     for (Point point : points) {
       boolean candidate =
           point.kind() == Point.Kind.PIN && !isTerminal(facts, point) && !isInside(facts, point);
@@ -167,7 +168,7 @@ public final class EarthSingle implements Rule {
 
   private static String reversed(Path way) {
     List<Edge> edges = new ArrayList<>(way.edges());
-    java.util.Collections.reverse(edges);
+    Collections.reverse(edges);
     return new Path(way.end(), edges).text();
   }
 }

@@ -21,6 +21,7 @@ import org.tugtest.rule.Rule;
 import org.tugtest.rule.RuleInfo;
 import org.tugtest.rule.Setting;
 import org.tugtest.rule.Settings;
+import org.tugtest.text.Quoted;
 
 /** A fuse carries more for long than its rating allows at the temperature where it sits. */
 public final class FuseNearRating implements Rule {
@@ -138,13 +139,13 @@ public final class FuseNearRating implements Rule {
                 "fuse "
                     + fuse.text()
                     + " ("
-                    + plain(rating)
+                    + Quoted.number(rating)
                     + " A) carries "
                     + measured.actualShown()
                     + " A in state "
                     + flow.worst().state()
                     + "; at "
-                    + plain(celsius)
+                    + Quoted.number(celsius)
                     + " °C at most "
                     + measured.limitShown()
                     + " A for long")
@@ -160,10 +161,6 @@ public final class FuseNearRating implements Rule {
   /** Down to a hundredth, so that the printed limit is never the greater one. */
   private static double rounded(double limit) {
     return Math.floor(limit * 100 + 1e-9) / 100;
-  }
-
-  private static String plain(double figure) {
-    return java.math.BigDecimal.valueOf(figure).stripTrailingZeros().toPlainString();
   }
 
   private static double celsius(Facts facts, String id) {

@@ -28,6 +28,7 @@ import org.tugtest.rule.Settings;
 import org.tugtest.table.FuseBand;
 import org.tugtest.table.OpeningCurve;
 import org.tugtest.text.NaturalOrder;
+import org.tugtest.text.Quoted;
 import org.tugtest.text.Series;
 
 /** Loads that start together wear out the fuse that feeds them. */
@@ -261,7 +262,7 @@ public final class FuseNuisanceInrush implements Rule {
                     + "; at most "
                     + measured.limitShown()
                     + " A²s, "
-                    + plain(limit)
+                    + Quoted.number(limit)
                     + " of what may melt it")
             .remedy(
                 "fit the next rating or a slower fuse if the wires behind it stand it, or start "
@@ -285,9 +286,5 @@ public final class FuseNuisanceInrush implements Rule {
     Edge.@Nullable OfElement its =
         Users.loads(facts).stream().filter(one -> one.text().equals(load)).findFirst().orElse(null);
     return its == null ? Subject.HARNESS : its.subject();
-  }
-
-  private static String plain(double figure) {
-    return java.math.BigDecimal.valueOf(figure).stripTrailingZeros().toPlainString();
   }
 }

@@ -12,6 +12,7 @@ import org.tugtest.model.FusePart;
 import org.tugtest.network.Edge;
 import org.tugtest.protect.Exposure;
 import org.tugtest.table.FuseRatingTable;
+import org.tugtest.text.Quoted;
 import org.tugtest.text.Series;
 
 /** The next rating for a fuse that carries too much of its own, and what stands against it. */
@@ -55,7 +56,7 @@ final class NextFuse {
         thin.add(exposure.wire().text());
       }
     }
-    String figure = String.format(Locale.ROOT, "%s A", number(next));
+    String figure = String.format(Locale.ROOT, "%s A", Quoted.number(next));
     if (!thin.isEmpty()) {
       return SHARE
           + "; "
@@ -84,9 +85,5 @@ final class NextFuse {
       looked = true;
     }
     return behind.getOrDefault(fuse, List.of());
-  }
-
-  private static String number(double figure) {
-    return java.math.BigDecimal.valueOf(figure).stripTrailingZeros().toPlainString();
   }
 }

@@ -2,6 +2,7 @@ package org.tugtest.rule.load;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -81,7 +82,7 @@ final class Resistors {
             }
           }
         });
-    java.util.Arrays.fill(rows[to], 0);
+    Arrays.fill(rows[to], 0);
     rows[to][to] = 1;
     rows[0][size] = 1;
     for (int pivot = 0; pivot < size; pivot++) {

@@ -1,6 +1,7 @@
 package org.tugtest.rule.load;
 
 import java.util.List;
+import java.util.Locale;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Subject;
 import org.tugtest.model.Element;
@@ -36,6 +37,6 @@ final class Users {
 
   /** {@code 8.31 V}. */
   static String volts(double volts) {
-    return String.format(java.util.Locale.ROOT, "%.2f V", volts);
+    return String.format(Locale.ROOT, "%.2f V", volts);
   }
 }

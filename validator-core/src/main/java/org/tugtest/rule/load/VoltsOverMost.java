@@ -19,6 +19,7 @@ import org.tugtest.rule.Rule;
 import org.tugtest.rule.RuleInfo;
 import org.tugtest.rule.Setting;
 import org.tugtest.rule.Settings;
+import org.tugtest.text.Quoted;
 
 /** A load or coil sees more volts than it stands. */
 public final class VoltsOverMost implements Rule {
@@ -170,7 +171,7 @@ public final class VoltsOverMost implements Rule {
   }
 
   private static Most practice(double times, double volts, String of) {
-    String shown = java.math.BigDecimal.valueOf(times).stripTrailingZeros().toPlainString();
+    String shown = Quoted.number(times);
     return new Most(Math.round(times * volts * 1e6) / 1e6, shown + " times " + of, Basis.MEMORY);
   }
 

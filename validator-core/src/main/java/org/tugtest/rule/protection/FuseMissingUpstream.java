@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Finding;
@@ -165,7 +166,7 @@ public final class FuseMissingUpstream implements Rule {
       return way.edges().stream()
           .filter(Edge.OfWire.class::isInstance)
           .map(edge -> bad.get(edge.text()))
-          .filter(java.util.Objects::nonNull)
+          .filter(Objects::nonNull)
           .findFirst()
           .orElse(null);
     }

@@ -1,5 +1,6 @@
 package org.tugtest.rule.written;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -29,7 +30,7 @@ final class SolvedVolts {
     for (OperatingPoint state : facts.operating().all()) {
       int[] highest = new int[count];
       int[] lowest = new int[count];
-      java.util.Arrays.fill(highest, -1);
+      Arrays.fill(highest, -1);
       for (int at = 0; at < count; at++) {
         OptionalDouble volts = state.solution().volts(at);
         if (volts.isEmpty()) {

@@ -1,12 +1,14 @@
 package org.tugtest.bench.rework;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.tugtest.facts.Facts;
 import org.tugtest.rule.Judged;
 
@@ -94,7 +96,7 @@ record Loom(Map<String, Wire> wires, Map<String, String> housings, Map<String, B
 
   private long held(String seat) {
     return wires.values().stream()
-        .flatMap(w -> java.util.stream.Stream.of(w.from(), w.to()))
+        .flatMap(w -> Stream.of(w.from(), w.to()))
         .filter(seat::equals)
         .count();
   }
@@ -112,7 +114,7 @@ record Loom(Map<String, Wire> wires, Map<String, String> housings, Map<String, B
     Loom loom = new Loom(new TreeMap<>(), other, random.nextBoolean() ? blanked : blanks(random));
     double moving = random.nextDouble();
     List<String> ids = new ArrayList<>(wires.keySet());
-    java.util.Collections.shuffle(ids, random);
+    Collections.shuffle(ids, random);
     for (String id : ids) {
       if (random.nextInt(8) > 0) {
         Wire is = wires.get(id);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.tugtest.facts.Facts;
 import org.tugtest.network.Edge;
@@ -54,7 +55,7 @@ class ContactVoltsTest {
             .orElseThrow();
     Fault fault = new Fault(Fault.Kind.WIRE_OPEN, edge.subject(), "", List.of(edge));
     List<ContactVolts.Reads> reads = new ContactVolts(facts.network(), state).after(fault);
-    Map<String, ContactVolts.Reads> named = new java.util.TreeMap<>();
+    Map<String, ContactVolts.Reads> named = new TreeMap<>();
     for (Point point : facts.network().points()) {
       named.put(point.text(), reads.get(facts.network().index(point)));
     }

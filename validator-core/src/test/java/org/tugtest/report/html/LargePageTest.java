@@ -2,6 +2,7 @@ package org.tugtest.report.html;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -22,8 +23,7 @@ class LargePageTest {
   private static final String ROOT = "large.harness.json";
   private static final Report REPORT = SampleCar.checked(Map.of(ROOT, text()), ROOT);
   private static final byte[] BYTES = SampleCar.written(REPORT).bytes("report.html");
-  private static final Document PAGE =
-      Jsoup.parse(new String(BYTES, java.nio.charset.StandardCharsets.UTF_8));
+  private static final Document PAGE = Jsoup.parse(new String(BYTES, StandardCharsets.UTF_8));
 
   private static String text() {
     int[] nth = {0};
@@ -56,7 +56,7 @@ class LargePageTest {
         Jsoup.parse(
                 new String(
                     SampleCar.written(REPORT.withJson(false)).bytes("report.html"),
-                    java.nio.charset.StandardCharsets.UTF_8))
+                    StandardCharsets.UTF_8))
             .body()
             .text();
     assertThat(page).contains(" more: with json among tugtest.formats, report.json has them all");

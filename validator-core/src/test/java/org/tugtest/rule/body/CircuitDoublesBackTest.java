@@ -2,6 +2,7 @@ package org.tugtest.rule.body;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.tugtest.finding.Level;
 import org.tugtest.rule.Judged;
@@ -223,7 +224,7 @@ class CircuitDoublesBackTest {
   private static Judged stub(double mm, String one, String two) {
     return Judged.of(
         new CircuitDoublesBack(),
-        java.util.Map.of(
+        Map.of(
             Judged.ROOT,
             LONG.formatted(mm),
             "one.json",

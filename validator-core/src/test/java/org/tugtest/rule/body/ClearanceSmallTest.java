@@ -2,6 +2,7 @@ package org.tugtest.rule.body;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.tugtest.finding.Basis;
 import org.tugtest.finding.Finding;
@@ -19,7 +20,7 @@ class ClearanceSmallTest {
       Judged judged = judged(near, ((Number) rows[i]).doubleValue(), more);
       assertThat(judged.findings().stream().map(Finding::level).toList())
           .as("%s %s", near, rows[i])
-          .isEqualTo(rows[i + 1] == null ? java.util.List.of() : java.util.List.of(rows[i + 1]));
+          .isEqualTo(rows[i + 1] == null ? List.of() : List.of(rows[i + 1]));
       assertThat(judged.coverage().judged()).isEqualTo(1);
     }
   }

@@ -2,6 +2,7 @@ package org.tugtest.rule.body;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.tugtest.finding.Level;
 import org.tugtest.rule.Judged;
@@ -68,8 +69,7 @@ class CoveringLooseTest {
     Loom loose = Loom.of("\"coverings\": [\"c8\"]");
     assertThat(loose.judged(new CoveringLoose()).messages()).hasSize(1);
     for (String lost :
-        java.util.List.of(
-            "\"from\": \"A:2\", \"to\": \"D:2\"", "\"from\": \"A:2\", \"to\": \"C:2\"")) {
+        List.of("\"from\": \"A:2\", \"to\": \"D:2\"", "\"from\": \"A:2\", \"to\": \"C:2\"")) {
       Judged judged = loose.wired("\"W2\": {" + lost + "}").judged(new CoveringLoose());
       assertThat(judged.messages()).isEmpty();
       assertThat(judged.coverage().missing().keySet())

@@ -2,6 +2,7 @@ package org.tugtest.rule.body;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.tugtest.finding.Level;
 import org.tugtest.rule.Judged;
@@ -141,8 +142,7 @@ class CoveringOverfilledTest {
             .json()
             .replace(
                 "\"innerMinMm\": 4, \"innerMaxMm\": 8", "\"innerMinMm\": 8, \"innerMaxMm\": 2");
-    for (org.tugtest.rule.Rule rule :
-        java.util.List.of(new CoveringOverfilled(), new CoveringLoose())) {
+    for (org.tugtest.rule.Rule rule : List.of(new CoveringOverfilled(), new CoveringLoose())) {
       Judged judged = Judged.of(rule, json);
       assertThat(judged.messages()).isEmpty();
       assertThat(judged.coverage().missing().keySet())

@@ -2,6 +2,7 @@ package org.tugtest.rule.body;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.tugtest.finding.Basis;
 import org.tugtest.finding.Subject;
@@ -117,7 +118,7 @@ class MaterialTooCoolTest {
 
   @Test
   void aHotZoneThatGivesNoTemperatureIsNotPassedByTheDefault() {
-    for (String hot : java.util.List.of("\"near\": [\"hot\"]", "\"needs\": [\"heat\"]")) {
+    for (String hot : List.of("\"near\": [\"hot\"]", "\"needs\": [\"heat\"]")) {
       Judged judged =
           Loom.of("\"zone\": \"engine\"")
               .with("\"zones\": {\"engine\": {" + hot + "}}")
@@ -125,8 +126,7 @@ class MaterialTooCoolTest {
       assertThat(judged.messages()).isEmpty();
       assertThat(judged.coverage().missing())
           .containsEntry(
-              "where it is, it is hot, and no ambientC says how hot",
-              java.util.List.of(Subject.wire("W1")));
+              "where it is, it is hot, and no ambientC says how hot", List.of(Subject.wire("W1")));
     }
     Judged calm =
         Loom.of("\"zone\": \"cab\"")

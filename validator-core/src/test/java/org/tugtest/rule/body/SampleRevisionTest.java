@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.tugtest.check.CheckedFinding;
 import org.tugtest.finding.Finding;
@@ -46,9 +47,7 @@ class SampleRevisionTest {
   private static void replace(Map<String, String> files, String file, String before, String after) {
     if (!before.isEmpty()) {
       String text = files.getOrDefault(file, "");
-      assertThat(text.split(java.util.regex.Pattern.quote(before), -1))
-          .as("a hunk of %s", file)
-          .hasSize(2);
+      assertThat(text.split(Pattern.quote(before), -1)).as("a hunk of %s", file).hasSize(2);
       files.put(file, text.replace(before, after));
     }
   }

@@ -2,6 +2,7 @@ package org.tugtest.rule.connectors;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -154,10 +155,10 @@ class ConnectorCouldMergeTest {
             {"format": 1, "loom": {"id": "%s"},
              "connectors": {"X2": {"housing": "s2", "mates": "Y2"}}}
             """);
-    java.util.Map<String, String> apart = new java.util.HashMap<>(files);
+    Map<String, String> apart = new HashMap<>(files);
     apart.put("b.json", files.get("b.json").formatted("b"));
     assertThat(Judged.of(new ConnectorCouldMerge(), apart).messages()).isEmpty();
-    java.util.Map<String, String> together = new java.util.HashMap<>(files);
+    Map<String, String> together = new HashMap<>(files);
     together.put("b.json", files.get("b.json").formatted("a"));
     assertThat(Judged.of(new ConnectorCouldMerge(), together).messages()).hasSize(1);
   }

@@ -2,6 +2,8 @@ package org.tugtest.rule.connectors;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.tugtest.finding.Subject;
 import org.tugtest.rule.Judged;
@@ -23,7 +25,7 @@ class LabelMissingTest {
     Judged judged =
         Judged.of(
             new LabelMissing(),
-            java.util.Map.of(
+            Map.of(
                 Judged.ROOT,
                 """
                 {"format": 1, "uses": ["nose.json"],
@@ -50,8 +52,7 @@ class LabelMissingTest {
     Judged judged = judged("\"sketch\": true, \"wires\": {\"W1\": {}, \"W2\": {\"label\": \"\"}}");
     assertThat(judged.messages()).containsExactly("wire W2 outside any loom carries no label");
     assertThat(judged.coverage().missing())
-        .containsEntry(
-            "in a sketch labels need not be written yet", java.util.List.of(Subject.wire("W1")));
+        .containsEntry("in a sketch labels need not be written yet", List.of(Subject.wire("W1")));
   }
 
   @Test

@@ -2,6 +2,7 @@ package org.tugtest.rule.load;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -137,7 +138,7 @@ class GaugeUnderLoadTest {
         """;
     String why = "the air by itself is over its class, as material-too-cool says";
     for (org.tugtest.rule.Rule rule :
-        java.util.List.of(
+        List.of(
             new GaugeUnderLoad(),
             new org.tugtest.rule.protection.GaugeUnderFuse(),
             new org.tugtest.rule.protection.ReturnUnderFuse(),

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Locale;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;
@@ -145,7 +146,7 @@ class SupplyCollapsesTest {
         Judged.of(
             new VoltsUnderLeast(),
             Judged.facts(
-                java.util.Map.of(
+                Map.of(
                     Judged.ROOT,
                     """
                     {"format": 1, "defaults": {"crimpMilliohm": 0},

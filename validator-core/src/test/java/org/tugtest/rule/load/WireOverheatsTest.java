@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Level;
@@ -55,7 +56,7 @@ class WireOverheatsTest {
   }
 
   private static double celsius(String json, String wire) {
-    return Judged.facts(java.util.Map.of(Judged.ROOT, json))
+    return Judged.facts(Map.of(Judged.ROOT, json))
         .operating()
         .all()
         .get(0)

@@ -3,6 +3,8 @@ package org.tugtest.rule.written;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -205,7 +207,7 @@ class ReferenceUnresolvedTest {
           """)
   void oneSlipIsOneFinding(String right, String slip, String message) {
     String find = right.strip().replace("\\n", "\n");
-    String json = WHOLE.replaceFirst(java.util.regex.Pattern.quote(find), quoted(slip));
+    String json = WHOLE.replaceFirst(Pattern.quote(find), quoted(slip));
     assertThat(json).isNotEqualTo(WHOLE);
     Judged judged = judged(json);
     assertThat(judged.messages()).first().isEqualTo(message);
@@ -216,7 +218,7 @@ class ReferenceUnresolvedTest {
   }
 
   private static String quoted(String slip) {
-    return java.util.regex.Matcher.quoteReplacement(slip.strip().replace("\\n", "\n"));
+    return Matcher.quoteReplacement(slip.strip().replace("\\n", "\n"));
   }
 
   @Test

@@ -3,6 +3,7 @@ package org.tugtest.report.html.loom;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
@@ -81,7 +82,7 @@ final class Board {
   private void layTree(int first) {
     List<Integer> way = forest.longest(first);
     if (turned(way)) {
-      java.util.Collections.reverse(way);
+      Collections.reverse(way);
     }
     trunk = Math.max(1e-9, sum(way));
     room = ROOM * trunk;

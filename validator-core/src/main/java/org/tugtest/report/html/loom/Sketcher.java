@@ -1,6 +1,7 @@
 package org.tugtest.report.html.loom;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -44,8 +45,8 @@ final class Sketcher {
   }
 
   private static double span(double[] values) {
-    double least = java.util.Arrays.stream(values).min().orElse(0);
-    return java.util.Arrays.stream(values).max().orElse(0) - least;
+    double least = Arrays.stream(values).min().orElse(0);
+    return Arrays.stream(values).max().orElse(0) - least;
   }
 
   private Drawing draw(String says) {

@@ -1,5 +1,6 @@
 package org.tugtest.report.html.text;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -66,6 +67,6 @@ public record Swatch(String letters, String base, String stripe) {
     names.put("GD", "gold");
     names.put("TQ", "turquoise");
     names.put("SR", "silver");
-    return java.util.Collections.unmodifiableMap(names);
+    return Collections.unmodifiableMap(names);
   }
 }

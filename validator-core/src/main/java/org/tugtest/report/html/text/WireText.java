@@ -1,6 +1,5 @@
 package org.tugtest.report.html.text;
 
-import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.model.Evidence;
 import org.tugtest.model.Harness;
@@ -8,6 +7,7 @@ import org.tugtest.model.Loom;
 import org.tugtest.model.Ref;
 import org.tugtest.model.Wire;
 import org.tugtest.model.WirePart;
+import org.tugtest.text.Quoted;
 
 /** What pages print of a wire. */
 public final class WireText {
@@ -28,7 +28,7 @@ public final class WireText {
 
   private static String size(@Nullable Double areaMm2, @Nullable String awg) {
     if (areaMm2 != null) {
-      return plain(areaMm2) + " mm²";
+      return Quoted.number(areaMm2) + " mm²";
     }
     return awg == null ? "" : "AWG " + awg;
   }
@@ -50,9 +50,5 @@ public final class WireText {
   /** What an end names, as written. */
   public static String end(@Nullable Ref ref) {
     return ref == null ? "" : ref.text();
-  }
-
-  private static String plain(double value) {
-    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
   }
 }

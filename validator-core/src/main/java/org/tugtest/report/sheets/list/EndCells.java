@@ -2,6 +2,7 @@ package org.tugtest.report.sheets.list;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.facts.Facts;
 import org.tugtest.model.Connector;
@@ -119,8 +120,7 @@ final class EndCells {
         : Cell.EMPTY;
   }
 
-  private static <T> Cell chosen(
-      Fitting.Choice<T> choice, String none, java.util.function.Function<T, String> id) {
+  private static <T> Cell chosen(Fitting.Choice<T> choice, String none, Function<T, String> id) {
     T part = choice.part();
     if (part == null) {
       List<String> named = choice.named();

@@ -3,6 +3,7 @@ package org.tugtest.report.sheets.ringout;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
@@ -58,7 +59,7 @@ final class ReadingsForm {
     return value == null
         ? "not known"
         : BigDecimal.valueOf(value)
-                .setScale(4, java.math.RoundingMode.HALF_UP)
+                .setScale(4, RoundingMode.HALF_UP)
                 .stripTrailingZeros()
                 .toPlainString()
             + " ohm";

@@ -1,5 +1,6 @@
 package org.tugtest.report.sheets.ringout;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.network.Point;
@@ -115,7 +116,7 @@ final class RowMarkup {
 
   /** The rows that stand on the page, in the order of their numbers. */
   static List<Row> shown(Rows rows) {
-    java.util.ArrayList<Row> shown = new java.util.ArrayList<>();
+    ArrayList<Row> shown = new ArrayList<>();
     for (List<Row> part : List.of(rows.joined(), rows.apart())) {
       shown.addAll(part.subList(0, Math.min(MOST_ROWS, part.size())));
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.tugtest.bench.whatif.ContactVolts;
 import org.tugtest.bench.whatif.Effect;
 import org.tugtest.bench.whatif.Fault;
@@ -118,8 +119,8 @@ record Clues(
 
   private static String whole(Facts facts, OperatingPoint state, List<Edge.OfElement> loads) {
     Symptoms symptoms = new Symptoms(facts, state);
-    java.util.Set<Edge> working = java.util.Set.copyOf(symptoms.working());
-    java.util.Set<Edge> resting = java.util.Set.copyOf(symptoms.resting());
+    Set<Edge> working = Set.copyOf(symptoms.working());
+    Set<Edge> resting = Set.copyOf(symptoms.resting());
     StringBuilder whole = new StringBuilder();
     loads.forEach(
         load -> whole.append(working.contains(load) ? 'w' : resting.contains(load) ? 'r' : '-'));

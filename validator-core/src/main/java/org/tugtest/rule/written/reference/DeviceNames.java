@@ -1,6 +1,7 @@
 package org.tugtest.rule.written.reference;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -136,7 +137,7 @@ final class DeviceNames {
   }
 
   private void closedIn(Holder by, Table positions, Element.Contact contact) {
-    boolean standard = contact.closedIn().equals(java.util.List.of("on"));
+    boolean standard = contact.closedIn().equals(List.of("on"));
     if (standard && !positions.ids().contains("on")) {
       mentions.wrong(
           by,

@@ -1,5 +1,7 @@
 package org.tugtest.rule.written.reference;
 
+import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -96,7 +98,7 @@ final class TeamNames {
     names.addAll(ranges.keySet());
     given.forEach(
         (name, value) -> {
-          String[] at = java.util.Arrays.copyOf(path, path.length + 1);
+          String[] at = Arrays.copyOf(path, path.length + 1);
           at[path.length] = name;
           mentions.id(by, Table.closed("setting of " + rule, names), name, at);
           KnownRules.Range range = ranges.get(name);
@@ -137,7 +139,7 @@ final class TeamNames {
   private static String plain(double value) {
     return value == Math.rint(value) && Math.abs(value) < 1e15
         ? Long.toString((long) value)
-        : java.math.BigDecimal.valueOf(value).toPlainString();
+        : BigDecimal.valueOf(value).toPlainString();
   }
 
   private void waiver(Waiver waiver) {

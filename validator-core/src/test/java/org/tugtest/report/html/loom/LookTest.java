@@ -2,6 +2,7 @@ package org.tugtest.report.html.loom;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -71,7 +72,7 @@ class LookTest {
   void thicknessAndFillAreThoseOfTheBundle() {
     LoomRoom room = LoomRoom.of(Judged.facts(Map.of(Judged.ROOT, JSON)));
     Drawing drawing = room.figures().get(0).drawing();
-    Map<String, Drawing.Line> lines = new java.util.HashMap<>();
+    Map<String, Drawing.Line> lines = new HashMap<>();
     drawing.lines().forEach(line -> lines.put(line.title().split(":", -1)[0], line));
     // one circle of 2 mm; four of 2 mm: 1.2 sqrt(4 x 4) = 4.8, packed (1 + sqrt 2) x 2 = 4.83
     assertThat(room.thickness()).endsWith("the thickest has 4.8 mm.");

@@ -2,6 +2,8 @@ package org.tugtest.report.sheets.list;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 
@@ -94,7 +96,7 @@ class CrimpTableTest {
             .filter(one -> one.get("terminal").equals(terminal) && one.get("size").equals(size))
             .findFirst()
             .orElseThrow();
-    return java.util.stream.Stream.of(
+    return Stream.of(
             "ends",
             "height_mm",
             "height_tolerance_mm",
@@ -103,7 +105,7 @@ class CrimpTableTest {
             "pull_n",
             "pull_as")
         .map(row::get)
-        .collect(java.util.stream.Collectors.joining(" | "));
+        .collect(Collectors.joining(" | "));
   }
 
   @Test

@@ -1,6 +1,7 @@
 package org.tugtest.report.sheets.list;
 
 import java.io.IOException;
+import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
@@ -44,7 +45,7 @@ final class Made {
   /** The rows of a CSV file. */
   List<CSVRecord> rows(String path) {
     try {
-      return CSV.parse(new java.io.StringReader(sink.text(path))).getRecords();
+      return CSV.parse(new StringReader(sink.text(path))).getRecords();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

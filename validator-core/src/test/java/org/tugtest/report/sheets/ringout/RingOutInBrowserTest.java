@@ -3,6 +3,8 @@ package org.tugtest.report.sheets.ringout;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -122,8 +124,8 @@ class RingOutInBrowserTest {
       if (row.limitOhms() != null) {
         values.add(String.valueOf(row.limitOhms()));
         values.add(
-            new java.math.BigDecimal(row.limitOhms() + 1e-9)
-                .setScale(12, java.math.RoundingMode.HALF_UP)
+            new BigDecimal(row.limitOhms() + 1e-9)
+                .setScale(12, RoundingMode.HALF_UP)
                 .toPlainString());
       }
     }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.tugtest.bench.whatif.ContactVolts;
 import org.tugtest.bench.whatif.Effect;
@@ -91,7 +92,7 @@ final class Diagnosis {
           .get(state)
           .get(facts.network().index(contacts.get(thing)))
           .name()
-          .toLowerCase(java.util.Locale.ROOT);
+          .toLowerCase(Locale.ROOT);
     }
     String sound = whole.get(state).getOrDefault(loads.get(thing), "");
     if (sound.isEmpty()) {
