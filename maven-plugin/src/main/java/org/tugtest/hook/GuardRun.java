@@ -26,6 +26,7 @@ import org.tugtest.read.HarnessReader;
 import org.tugtest.read.ReadLimits;
 import org.tugtest.report.Gate;
 import org.tugtest.report.HarnessReport;
+import org.tugtest.report.PrintableText;
 import org.tugtest.report.Report;
 import org.tugtest.report.console.ConsoleLine;
 import org.tugtest.report.console.ConsoleReport;
@@ -100,6 +101,14 @@ final class GuardRun {
               order.gate().forNewOnly(),
               catalog.infos(),
               checked);
+      for (HarnessReport harness : checked) {
+        if (harness.holdsNothing()) {
+          lines.accept(
+              PrintableText.of(report.path(harness.root()))
+                  + " holds no wire, no device and no connector, so there was nothing to check in"
+                  + " it");
+        }
+      }
       String goals = order.goals();
       Ending ending =
           new Ending(

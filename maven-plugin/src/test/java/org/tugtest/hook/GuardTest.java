@@ -76,6 +76,22 @@ class GuardTest {
   }
 
   @Test
+  void aHarnessThatHoldsNothingIsNamed() throws IOException {
+    RealGit git = Guarded.repository(top);
+    Files.writeString(top.resolve(ROOT), "{\"format\": 1}");
+    git.run("add", "-A");
+
+    Ended ended = commit(git);
+
+    assertThat(ended.code()).isZero();
+    assertThat(ended.said())
+        .contains(
+            ROOT
+                + " holds no wire, no device and no connector, so there was nothing to check in"
+                + " it");
+  }
+
+  @Test
   void warningsAndNotesAreNotToldUnlessTheyBlock() throws IOException {
     RealGit git = Guarded.repository(top);
     String note = "part-unused";

@@ -146,7 +146,8 @@ final class EndSteps {
       }
       List<String> task = new ArrayList<>();
       if (!its.isEmpty()) {
-        task.add("insert " + its.size() + " by the pinout, tug each");
+        task.add(
+            "insert " + its.size() + " by the pinout, tug " + (its.size() == 1 ? "it" : "each"));
       }
       if (blanks > 0) {
         task.add("plug " + blanks + (blanks == 1 ? " cavity" : " cavities"));

@@ -82,7 +82,11 @@ final class WireSteps {
           add(
               BuildStage.CUT,
               name,
-              "cut " + pieces.size() + " by the cut list and mark each at both ends",
+              "cut "
+                  + pieces.size()
+                  + " by the cut list and mark "
+                  + (pieces.size() == 1 ? "it" : "each")
+                  + " at both ends",
               unknown == 0 ? "" : unknown + " without a known length: lay in place and mark");
         });
   }

@@ -145,7 +145,7 @@ class CutListTest {
     assertThat(made.column("build-order.csv", "with").get(step))
         .isEqualTo("25 mm², 2293 mm, or up to 100 mm longer");
     assertThat(made.column("build-order.csv", "do"))
-        .contains("cut 1 by the cut list and mark each at both ends");
+        .contains("cut 1 by the cut list and mark it at both ends");
   }
 
   @Test
