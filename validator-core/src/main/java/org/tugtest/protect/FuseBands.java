@@ -63,6 +63,16 @@ public final class FuseBands {
                         none -> FuseTimeTable.of(style, rating.get())));
   }
 
+  /**
+   * Whether a fuse or trip of which no times are known may open before another: it is smaller, or
+   * its rating is not known either.
+   */
+  public boolean mayOpenBefore(Edge.OfElement unknown, Edge.OfElement other) {
+    boolean timed = of(unknown).filter(band -> !band.greatest().isEmpty()).isPresent();
+    double rating = ratings.ofFuse(unknown).orElse(0.0);
+    return !timed && rating < ratings.ofFuse(other).orElse(Double.POSITIVE_INFINITY);
+  }
+
   /** Whether it is the trip of a control unit, not a fuse. */
   public static boolean isTrip(Edge.OfElement fuse) {
     return fuse.element() instanceof Element.Fuse place && place.electronic();

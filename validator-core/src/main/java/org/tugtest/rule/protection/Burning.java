@@ -39,6 +39,7 @@ final class Burning {
   private static final double SILICONE_C = 350;
   private static final double HIGH_CLASS_C = 200;
   private static final double SOME_A = 0.01;
+  private static final String UNKNOWN_TIMES = "opening times of a fuse before it are not known";
 
   /** A fuse that carries this share of a fault carries all of it. */
   private static final double ALL = 0.99;
@@ -185,7 +186,9 @@ final class Burning {
         }
       }
     }
-    if (worst != null) {
+    if (worst != null && unknownFirst(worst)) {
+      ledger.notJudged(edge.subject(), UNKNOWN_TIMES);
+    } else if (worst != null) {
       boolean certain = worst.fed().fault().known();
       if (certain) {
         double finalC = classC > HIGH_CLASS_C ? SILICONE_C : CROSS_LINKED_C;
@@ -195,12 +198,19 @@ final class Burning {
         ledger.notJudged(edge.subject(), "a length or an area before it is not known");
       }
     } else if (unknown) {
-      ledger.notJudged(edge.subject(), "opening times of a fuse before it are not known");
+      ledger.notJudged(edge.subject(), UNKNOWN_TIMES);
     } else if (!raced) {
       ledger.notJudged(edge.subject(), "no short at it is sure to open its fuse");
     } else {
       ledger.fine();
     }
+  }
+
+  /** Whether a smaller fuse or trip of which no times are known ends the current by itself. */
+  private boolean unknownFirst(Run run) {
+    return run.fed().fault().fuses().stream()
+        .filter(through -> through.amps() >= ALL * run.fed().amps())
+        .anyMatch(through -> faults.bands().mayOpenBefore(through.fuse(), run.worst().fuse()));
   }
 
   private Warming warming(WireForm form, Cited area, Cooling cooling, double toC) {

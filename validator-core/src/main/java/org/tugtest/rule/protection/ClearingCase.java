@@ -29,9 +29,27 @@ record ClearingCase(
     Basis basis,
     boolean extrapolated,
     String missing) {
+  private static final double ALL = 0.99;
 
-  /** The case of a short; empty when no fuse is before it, or what stays has none. */
+  /**
+   * The case of a short; empty when no fuse is before it, or what stays has none. A smaller fuse or
+   * trip that carries all of it and of which no times are known is the one that it rests with.
+   */
   static Optional<ClearingCase> of(Faults faults, Faults.Spot spot, FaultCourse course) {
+    Optional<ClearingCase> found = byKnown(faults, spot, course);
+    ShortCircuit first = course.first();
+    return found.flatMap(
+        one ->
+            first.fuses().stream()
+                .filter(through -> through.amps() >= ALL * first.amps())
+                .filter(through -> faults.bands().mayOpenBefore(through.fuse(), one.fuse()))
+                .findFirst()
+                .map(through -> staying(faults, spot, course, through))
+                .or(() -> found));
+  }
+
+  private static Optional<ClearingCase> byKnown(
+      Faults faults, Faults.Spot spot, FaultCourse course) {
     ShortCircuit first = course.first();
     List<ShortCircuit.Through> staying = course.lasting();
     if (!course.dead()) {

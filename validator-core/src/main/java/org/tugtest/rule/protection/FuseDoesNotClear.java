@@ -33,9 +33,9 @@ public final class FuseDoesNotClear implements Rule {
               their class temperature, joints at twice their figure, fuses cold. The time is the
               greatest of the fuse's band: the part's own times, else the table of its style; below
               the first current at which opening is guaranteed it never opens. Where several fuses
-              feed the place they open one after another. A fuse without opening times, and a place
-              with a wire of unknown length or area on its way that would pass without it, are not
-              judged; places without a fuse are the matter of fuse-missing-upstream.
+              feed the place they open one after another. A fuse without opening times, what lies
+              behind a smaller one of these, and a place with a wire of unknown length or area on
+              its way that would pass without it, are not judged; places without a fuse are the matter of fuse-missing-upstream.
               """)
           .why(
               """

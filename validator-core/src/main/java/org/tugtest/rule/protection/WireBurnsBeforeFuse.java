@@ -29,7 +29,7 @@ public final class WireBurnsBeforeFuse implements Rule {
               it would also come over 250 °C (350 °C for classes over 200 °C) first, and the fuse's
               times are the part's own or read. A time past the last point of the fuse's curve is
               extrapolated and warns only. A wire of unknown size, one whose fuses have no known
-              times, and one that no short is sure to clear, are not judged.
+              times (or a smaller one of them has none, as a trip), and one that no short is sure to clear, are not judged.
               """)
           .why(
               """

@@ -153,4 +153,31 @@ class WireBurnsBeforeFuseTest {
     assertThat(Judged.of(new WireBurnsBeforeFuse(), ring(30)).subjects())
         .contains("wires/W3", "wires/W4", "wires/W5", "wires/W7", "wires/W9");
   }
+
+  /** A trip without times and a main fuse far too large and slow for the wire behind both. */
+  @Test
+  void aSmallerTripOfUnknownTimesMayBeWhatEndsIt() {
+    String car =
+        """
+        {"format": 1, "sketch": true,
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12,
+                                         "ohms": 0.01}}},
+           "PDM": {"elements": {
+             "main": {"kind": "fuse", "a": "in", "b": "bar", "ratingA": 80, "style": "bolt-m5"},
+             "o1": {"kind": "fuse", "a": "bar", "b": "1", "ratingA": %s, "electronic": true}}},
+           "LAMP": {"elements": {"l": {"kind": "load", "a": "1", "b": "2", "amps": 1}}}},
+         "wires": {"W1": {"from": "BAT:+", "to": "PDM:in", "areaMm2": 35, "cutMm": 200},
+                   "W2": {"from": "PDM:1", "to": "LAMP:1", "areaMm2": 1, "cutMm": 500},
+                   "W3": {"from": "LAMP:2", "to": "BAT:-", "areaMm2": 1, "cutMm": 500}}}
+        """;
+    Judged trip = Judged.of(new WireBurnsBeforeFuse(), car.formatted(10));
+    assertThat(trip.messages()).isEmpty();
+    assertThat(trip.coverage().missing())
+        .containsOnlyKeys("opening times of a fuse before it are not known");
+    assertThat(trip.coverage().notJudged()).isEqualTo(2);
+    assertThat(Judged.of(new WireBurnsBeforeFuse(), car.formatted(100)).subjects())
+        .containsExactly("wires/W2", "wires/W3");
+    assertThat(Judged.of(new FuseDoesNotClear(), car.formatted(10)).messages()).isEmpty();
+  }
 }
