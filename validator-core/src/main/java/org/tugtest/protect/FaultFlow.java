@@ -22,12 +22,23 @@ import org.tugtest.network.Edge;
 final class FaultFlow {
   private final SectionLimits sections;
   private final int sources;
+  private final Set<Edge.OfElement> still;
   private final IdentityHashMap<FeedGraph.Arc, Double> flows = new IdentityHashMap<>();
   private final Set<Integer> into = new TreeSet<>();
   private double amps;
 
   /** Nothing flows yet. */
   FaultFlow(FeedGraph graph, SectionLimits sections) {
+    this(graph, sections, List.of());
+  }
+
+  /**
+   * Nothing flows yet.
+   *
+   * @param still sources that give nothing
+   */
+  FaultFlow(FeedGraph graph, SectionLimits sections, Collection<Edge.OfElement> still) {
+    this.still = Set.copyOf(still);
     this.sections = sections;
     this.sources = graph.sources();
   }
@@ -78,7 +89,7 @@ final class FaultFlow {
     for (int node : nodes.stream().sorted().toList()) {
       for (FeedGraph.Arc arc : sections.arcsInto(node)) {
         int from = arc.one() == node ? arc.other() : arc.one();
-        double most = arc.one() == from ? arc.capacity() : arc.capacityBack();
+        double most = capacity(arc, from);
         if (!nodes.contains(from) && most > 0 && known.add(arc.edge())) {
           cut.add(arc.edge());
         }
@@ -95,7 +106,14 @@ final class FaultFlow {
   /** What more can flow out of {@code from} through an arc. */
   private double left(FeedGraph.Arc arc, int from) {
     double flow = flows.getOrDefault(arc, 0.0);
-    return arc.one() == from ? arc.capacity() - flow : arc.capacityBack() + flow;
+    return capacity(arc, from) + (arc.one() == from ? -flow : flow);
+  }
+
+  private double capacity(FeedGraph.Arc arc, int from) {
+    if (still.contains(arc.edge())) {
+      return 0;
+    }
+    return arc.one() == from ? arc.capacity() : arc.capacityBack();
   }
 
   /** Goes back from some nodes to the sources; {@code way} says by what each node goes on. */

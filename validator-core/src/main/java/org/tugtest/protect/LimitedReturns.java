@@ -20,7 +20,8 @@ import org.tugtest.network.Reach;
  * Return wires beyond which sources lie that limit themselves, and no others: what a source gives
  * comes back to its own minus, so that no more flows there than these sources give, however strong
  * the battery is whose return they share. Or else what faults send the other way, in loads that
- * return through the wire to the battery from beyond it, such as the input of a converter.
+ * return through the wire to the battery from beyond it, such as the input of a converter; what the
+ * sources beyond give into these comes back to them without the wire.
  */
 final class LimitedReturns {
   /** Beyond a wire with more loads nothing is made of it. */
@@ -119,7 +120,7 @@ final class LimitedReturns {
             .map(ReturnTree.Draw::load)
             .distinct()
             .toList();
-    FaultFlow other = there.isEmpty() ? null : limits.into(there, rating);
+    FaultFlow other = there.isEmpty() ? null : limits.into(there, rating, sources);
     if (other == null || other.amps() <= most) {
       return Optional.of(new Bound(most, sources, loads));
     }

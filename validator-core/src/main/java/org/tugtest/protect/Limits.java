@@ -288,11 +288,15 @@ final class Limits {
   /**
    * What faults in some loads can draw together, switches and relays closed in every way; with that
    * rating too.
+   *
+   * @param still sources that give nothing
    */
   synchronized FaultFlow into(
-      List<ReturnTree.Draw> draws, ToDoubleFunction<Edge.OfElement> rating) {
+      List<ReturnTree.Draw> draws,
+      ToDoubleFunction<Edge.OfElement> rating,
+      Collection<Edge.OfElement> still) {
     Laid laid = known.computeIfAbsent(Map.of(), none -> Laid.of(graph(none, rating)));
-    FaultFlow flow = new FaultFlow(laid.graph(), laid.sections());
+    FaultFlow flow = new FaultFlow(laid.graph(), laid.sections(), still);
     ReturnLimits.add(flow, draws, laid.graph());
     return flow;
   }

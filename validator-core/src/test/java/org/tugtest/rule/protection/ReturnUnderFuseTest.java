@@ -221,4 +221,33 @@ class ReturnUnderFuseTest {
             "wire W7 stands 12.4 A, but a fault in DC.in can send 15 A through"
                 + " it, as FD.f (15 A) allows");
   }
+
+  /** A drive that also gives back: what it gives returns to it inside, not by its minus wire. */
+  @Test
+  void whatADriveGivesBackDoesNotReturnThroughItsMinusWire() {
+    String drive =
+        """
+        "INV": {"elements": {
+          "motor": {"kind": "load", "a": "p", "b": "m", "watts": 500},
+          "brake": {"kind": "source", "plus": "p", "minus": "m", "volts": 13, "maxA": 60,
+                    "generator": true, "selfLimiting": true}}}
+        """;
+    for (double areaMm2 : new double[] {25, 10}) {
+      Judged judged =
+          judged(
+              all(fuse("FB", 100), drive),
+              all(
+                  wire("W1", "BAT:+", "FB:in", 50),
+                  wire("W2", "FB:1", "INV:p", 50),
+                  wire("W3", "INV:m", "BAT:-", areaMm2)));
+      if (areaMm2 == 25) {
+        assertThat(judged.messages()).as("25 mm2 stands 100 A, and no 160 A").isEmpty();
+      } else {
+        assertThat(judged.messages())
+            .singleElement()
+            .asString()
+            .endsWith("a fault in INV.motor can send 100 A through it, as FB.f (100 A) allows");
+      }
+    }
+  }
 }
