@@ -198,6 +198,11 @@ public final class OperatingPoint {
     return Math.abs(amps(load)) > SOME_AMPS;
   }
 
+  /** Whether a source gives in this state: always, a generator only where it runs. */
+  public boolean gives(Edge.OfElement source) {
+    return intent.gives(source);
+  }
+
   /** The position of a device. */
   public String position(String device) {
     return intent.position(device);

@@ -45,14 +45,24 @@ final class CoilsUnpulled {
                 trouble instanceof Trouble.Chatter && live.state().edges(trouble).contains(coil));
   }
 
+  private static double pullInV(Facts facts, Element.Coil coil) {
+    Double given = coil.pullInV();
+    return given == null ? TENTHS_OF_NOMINAL * facts.harness().defaults().nominalV() / 10 : given;
+  }
+
+  /** Whether a coil that is fed in a state stays released, and that is a finding. */
+  static boolean staysReleased(Facts facts, Live live, Edge.OfElement coil) {
+    return coil.element() instanceof Element.Coil its
+        && !live.state().pulled(coil)
+        && volts(live, coil) < pullInV(facts, its)
+        && !chatters(live, coil);
+  }
+
   private void judge(Edge.OfElement coil, Element.Coil its, List<Live> fed) {
-    double pullInV =
-        its.pullInV() == null
-            ? TENTHS_OF_NOMINAL * facts.harness().defaults().nominalV() / 10
-            : its.pullInV();
+    double pullInV = pullInV(facts, its);
     List<Live> released =
         fed.stream()
-            .filter(live -> !live.state().pulled(coil) && volts(live, coil) < pullInV)
+            .filter(live -> staysReleased(facts, live, coil))
             .sorted((one, other) -> Double.compare(volts(one, coil), volts(other, coil)))
             .toList();
     if (released.isEmpty()) {

@@ -21,7 +21,7 @@ import org.tugtest.operate.OperatingPoint;
  * What is joined to a source in one state, as its contacts stand, without crossing a load or coil.
  */
 final class Live {
-  private static final int BLOCKERS = 6;
+  private static final int OPEN = 64;
   private static final double SOME_AMPS = 1e-6;
   private final OperatingPoint state;
   private final Network network;
@@ -34,13 +34,16 @@ final class Live {
   /** The same where sources that give join too. */
   private final int[] circuitOf;
 
+  /** The same with every contact closed and every way fused. */
+  private final int[] closedTo;
+
   private Live(Facts facts, OperatingPoint state) {
     this.state = state;
     this.network = facts.network();
     List<Point> from = new ArrayList<>();
     List<Point> back = new ArrayList<>();
     for (Edge.OfElement source : network.sources()) {
-      if (state.powered(source.a())) {
+      if (gives(source)) {
         from.add(source.a());
         back.add(source.b());
       }
@@ -49,19 +52,24 @@ final class Live {
     this.minus = Reach.from(network, back, (edge, at) -> passes(edge, at.equals(edge.b())));
     Joined joined = new Joined(network.points().size());
     Joined circuits = new Joined(network.points().size());
+    Joined closed = new Joined(network.points().size());
     for (int i = 0; i < network.edges().size(); i++) {
       Edge edge = network.edges().get(i);
       boolean passes = passes(edge, true);
+      if (passes || (edge instanceof Edge.OfElement open && isOpen(open))) {
+        closed.join(network.indexOfA(i), network.indexOfB(i));
+      }
       if (passes) {
         joined.join(network.indexOfA(i), network.indexOfB(i));
       }
-      if (passes || (isSource(edge) && state.powered(edge.a()))) {
+      if (passes || (edge instanceof Edge.OfElement source && gives(source))) {
         circuits.join(network.indexOfA(i), network.indexOfB(i));
       }
     }
     this.joinedTo = new int[network.points().size()];
     Arrays.setAll(joinedTo, joined::find);
     this.circuitOf = circuits.numbered();
+    this.closedTo = closed.numbered();
   }
 
   static Live in(Facts facts, OperatingPoint state) {
@@ -105,8 +113,10 @@ final class Live {
     return plus.reaches(load.a()) || plus.reaches(load.b());
   }
 
-  private static boolean isSource(Edge edge) {
-    return edge instanceof Edge.OfElement inside && inside.element() instanceof Element.Source;
+  private boolean gives(Edge.OfElement source) {
+    return source.element() instanceof Element.Source
+        && state.gives(source)
+        && state.powered(source.a());
   }
 
   /**
@@ -208,14 +218,27 @@ final class Live {
         .anyMatch(other -> other.kind() == Point.Kind.CAVITY && group(other).equals(group));
   }
 
-  /** What stops a way that begins at a point: contacts that are open and ways without a fuse. */
-  List<String> blockers(Point start) {
-    return openBefore(start).stream()
-        .map(
-            edge ->
-                edge.text()
-                    + (edge.element() instanceof Element.Contact ? " is open" : " has no fuse"))
-        .toList();
+  /**
+   * What stops a way that begins at a point: contacts that are open and ways without a fuse. Those
+   * behind which the side lies that the point lacks; where there is none, all; and none where the
+   * side is not reached with all of them closed.
+   *
+   * @param thePlus whether it lacks a source's plus
+   */
+  List<Edge.OfElement> blockers(Point start, boolean thePlus) {
+    int group = closedTo[network.index(start)];
+    boolean within =
+        network.sources().stream()
+            .filter(this::gives)
+            .map(source -> thePlus ? source.a() : source.b())
+            .anyMatch(point -> closedTo[network.index(point)] == group);
+    if (!within) {
+      return List.of();
+    }
+    List<Edge.OfElement> all = openBefore(start);
+    List<Edge.OfElement> last =
+        all.stream().filter(edge -> on(edge.a(), thePlus) || on(edge.b(), thePlus)).toList();
+    return last.isEmpty() ? all : last;
   }
 
   /** The contacts that are open and the ways without a fuse that a way from a point ends at. */
@@ -225,15 +248,18 @@ final class Live {
     for (Point point : reach.points()) {
       for (Edge edge : network.edgesAt(point)) {
         if (edge instanceof Edge.OfElement inside
-            && (inside.element() instanceof Element.Contact
-                || inside.element() instanceof Element.Fuse)
-            && !passes(edge, true)
+            && isOpen(inside)
             && !reach.reaches(edge.across(point))
-            && open.size() < BLOCKERS) {
+            && open.size() < OPEN) {
           open.add(inside);
         }
       }
     }
     return open;
+  }
+
+  private boolean isOpen(Edge.OfElement edge) {
+    return (edge.element() instanceof Element.Contact || edge.element() instanceof Element.Fuse)
+        && !passes(edge, true);
   }
 }

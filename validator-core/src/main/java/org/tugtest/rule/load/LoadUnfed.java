@@ -11,8 +11,9 @@ import org.tugtest.rule.Settings;
 
 /** A load that a state wants has no way to a source's plus. */
 public final class LoadUnfed implements Rule {
+  static final String ID = "load-unfed";
   private static final RuleInfo INFO =
-      RuleInfo.of("load-unfed", Heading.LOAD, Level.ERROR)
+      RuleInfo.of(ID, Heading.LOAD, Level.ERROR)
           .summary("a load that a state wants has no way to plus")
           .subjects("loads and coils that a state wants")
           .looksFor(
@@ -69,7 +70,7 @@ public final class LoadUnfed implements Rule {
 
   @Override
   public void judge(Facts facts, Settings settings, Ledger ledger) {
-    new Unserved(INFO.id(), (live, load) -> !live.fed(load), Live::deadEnd)
+    new Unserved(ID, (live, load) -> !live.fed(load), Live::deadEnd, true)
         .judge(
             facts,
             ledger,

@@ -11,8 +11,9 @@ import org.tugtest.rule.Settings;
 
 /** A load that a state wants has no way to a source's minus. */
 public final class LoadWithoutReturn implements Rule {
+  static final String ID = "load-without-return";
   private static final RuleInfo INFO =
-      RuleInfo.of("load-without-return", Heading.LOAD, Level.ERROR)
+      RuleInfo.of(ID, Heading.LOAD, Level.ERROR)
           .summary("a load that a state wants has no way to minus")
           .subjects("loads and coils that a state wants")
           .looksFor(
@@ -65,7 +66,7 @@ public final class LoadWithoutReturn implements Rule {
 
   @Override
   public void judge(Facts facts, Settings settings, Ledger ledger) {
-    new Unserved(INFO.id(), (live, load) -> !live.returns(load), Live::looseEnd)
+    new Unserved(ID, (live, load) -> !live.returns(load), Live::looseEnd, false)
         .judge(
             facts,
             ledger,

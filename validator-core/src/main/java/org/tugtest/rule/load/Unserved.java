@@ -17,15 +17,18 @@ import org.tugtest.text.Series;
 
 /**
  * Wanted loads and coils that lack one side in some state. Those whose loose ends are joined lack
- * it for one reason: the first is the cause of the others.
+ * it for one reason: the first is the cause of the others, and a relay's coil that of those that
+ * wait for its contact.
  */
 final class Unserved {
   private static final int STATES = 4;
+  private static final int BLOCKERS = 6;
   private static final String UNKNOWN =
       "its way leads into a connector of which the sketch says no more";
   private final String rule;
   private final BiPredicate<Live, Edge.OfElement> lacks;
   private final BiFunction<Live, Edge.OfElement, Point> end;
+  private final boolean thePlus;
 
   /** What a load lacks, in the order of the states. */
   private record Lack(Edge.OfElement load, Map<Live, Point> in) {}
@@ -34,11 +37,14 @@ final class Unserved {
    * @param rule id of the rule, for the causes
    * @param lacks whether a load lacks the side in a state
    * @param end the end at which it lacks it
+   * @param thePlus whether the side is a source's plus
    */
   Unserved(
       String rule,
       BiPredicate<Live, Edge.OfElement> lacks,
-      BiFunction<Live, Edge.OfElement, Point> end) {
+      BiFunction<Live, Edge.OfElement, Point> end,
+      boolean thePlus) {
+    this.thePlus = thePlus;
     this.rule = rule;
     this.lacks = lacks;
     this.end = end;
@@ -58,6 +64,7 @@ final class Unserved {
     }
     List<Live> states = Live.all(facts);
     Map<Point, String> causes = new HashMap<>();
+    RelayWaits relays = new RelayWaits(facts);
     for (Edge edge : facts.network().edges()) {
       if (!(edge instanceof Edge.OfElement user) || !isUser(user)) {
         continue;
@@ -77,7 +84,7 @@ final class Unserved {
       } else if (leadsIntoTheUnknown(facts, lack)) {
         ledger.notJudged(user.subject(), UNKNOWN);
       } else if (!lack.in().isEmpty()) {
-        ledger.finding(finding(lack, causes, what, remedy));
+        ledger.finding(finding(lack, causes, relays, what, remedy));
       } else if (wanted) {
         ledger.fine();
       }
@@ -104,12 +111,20 @@ final class Unserved {
     return edge.element() instanceof Element.Load || edge.element() instanceof Element.Coil;
   }
 
-  private Finding.Draft finding(Lack lack, Map<Point, String> causes, String what, String remedy) {
+  private static boolean isContact(Edge.OfElement edge) {
+    return edge.element() instanceof Element.Contact;
+  }
+
+  private Finding.Draft finding(
+      Lack lack, Map<Point, String> causes, RelayWaits relays, String what, String remedy) {
     Map.Entry<Live, Point> first = lack.in().entrySet().iterator().next();
     Subject subject = lack.load().subject();
     Point group = first.getKey().group(first.getValue());
     String identity = rule + "(" + subject.place() + ")";
     String cause = causes.putIfAbsent(group, identity);
+    if (cause == null) {
+      cause = relays.cause(lack.load(), first.getKey(), first.getValue(), thePlus).orElse(null);
+    }
     List<String> states = lack.in().keySet().stream().map(live -> live.state().state()).toList();
     Finding.Draft draft =
         Finding.on(subject)
@@ -123,7 +138,10 @@ final class Unserved {
             .remedy(remedy)
             .state(states.get(0))
             .cause(cause);
-    first.getKey().blockers(first.getValue()).forEach(draft::detail);
+    first.getKey().blockers(first.getValue(), thePlus).stream()
+        .limit(BLOCKERS)
+        .map(open -> open.text() + (isContact(open) ? " is open" : " has no fuse"))
+        .forEach(draft::detail);
     return draft;
   }
 }

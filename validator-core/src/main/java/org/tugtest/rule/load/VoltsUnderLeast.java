@@ -20,8 +20,9 @@ import org.tugtest.text.Quoted;
 
 /** A load that is fed gets fewer volts than it works with. */
 public final class VoltsUnderLeast implements Rule {
+  static final String ID = "volts-under-least";
   private static final RuleInfo INFO =
-      RuleInfo.of("volts-under-least", Heading.LOAD, Level.ERROR)
+      RuleInfo.of(ID, Heading.LOAD, Level.ERROR)
           .summary("a load that is fed gets fewer volts than it works with")
           .subjects("loads and coils that a state wants and feeds")
           .looksFor(

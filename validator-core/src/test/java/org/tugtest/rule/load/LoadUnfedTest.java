@@ -2,6 +2,8 @@ package org.tugtest.rule.load;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.tugtest.rule.Judged;
 
@@ -137,5 +139,105 @@ class LoadUnfedTest {
     assertThat(Judged.of(new LoadUnfed(), text.formatted("\"A\", \"B\"")).findings()).isEmpty();
     assertThat(Judged.of(new LoadUnfed(), text.formatted("\"B\"")).messages())
         .containsExactly("B.it has no way to a source's plus in state run");
+  }
+
+  private static String relay(String id) {
+    return """
+    "%s": {"elements": {"coil": {"kind": "coil", "a": "86", "b": "85", "ohms": 90},
+                        "c": {"kind": "contact", "a": "30", "b": "87", "coil": "coil", "rest": "open"}}}
+    """
+        .formatted(id);
+  }
+
+  /** Each relay feeds the coil of the next and a lamp; the switch before the first stays open. */
+  private static Judged chain(String first) {
+    StringBuilder devices = new StringBuilder();
+    StringBuilder wires = new StringBuilder();
+    for (int i = 1; i <= 3; i++) {
+      devices.append(", ").append(relay("K" + i));
+      devices.append(
+          ", \"L%1$d\": {\"elements\": {\"l\": {\"kind\": \"load\", \"a\": \"1\", \"b\": \"2\","
+                  .formatted(i)
+              + " \"amps\": 1}}}");
+      wires.append(
+          """
+          , "A%1$d": {"from": "BAR", "to": "K%1$d:30"}, "B%1$d": {"from": "K%1$d:87", "to": "S%1$d"},
+          "C%1$d": {"from": "S%1$d", "to": "L%1$d:1"}, "D%1$d": {"from": "L%1$d:2", "to": "BAT:-"},
+          "E%1$d": {"from": "K%1$d:85", "to": "BAT:-"}
+          """
+              .formatted(i));
+    }
+    return Judged.of(
+        new LoadUnfed(),
+        """
+        {"format": 1, "sketch": true,
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+           "SW": {"elements": {"c": {"kind": "contact", "a": "1", "b": "2"}}}%s},
+         "splices": {"BAR": {}, "S1": {}, "S2": {}, "S3": {}},
+         "wires": {"W1": {"from": "BAT:+", "to": "BAR"}, "W2": {"from": "BAR", "to": "SW:1"},
+                   "W3": {"from": "%s", "to": "K1:86"}, "W4": {"from": "S1", "to": "K2:86"},
+                   "W5": {"from": "S2", "to": "K3:86"}%s},
+         "states": {"run": {"on": ["K1", "K2", "K3", "L1", "L2", "L3"]}}}
+        """
+            .formatted(devices, first, wires));
+  }
+
+  private static Map<String, String> causes(Judged judged) {
+    Map<String, String> causes = new TreeMap<>();
+    judged
+        .findings()
+        .forEach(each -> causes.put(each.firstSubject().id(), String.valueOf(each.cause())));
+    return causes;
+  }
+
+  @Test
+  void whatARelayFeedsFollowsFromItsCoil() {
+    Judged judged = chain("SW:2");
+    assertThat(causes(judged))
+        .containsEntry("K1.coil", "null")
+        .containsEntry("K2.coil", "load-unfed(devices/K1.coil)")
+        .containsEntry("K3.coil", "load-unfed(devices/K2.coil)")
+        .containsEntry("L1.l", "load-unfed(devices/K2.coil)")
+        .containsEntry("L2.l", "load-unfed(devices/K3.coil)")
+        .containsEntry("L3.l", "load-unfed(devices/K3.coil)");
+    assertThat(judged.findings().get(0).details()).containsExactly("SW.c is open");
+  }
+
+  /** Relays that wait for each other: no finding follows from itself. */
+  @Test
+  void relaysInARingAreNoCauseOfThemselves() {
+    Map<String, String> causes = causes(chain("S3"));
+    assertThat(causes).hasSize(6);
+    for (String start : causes.keySet()) {
+      String at = start;
+      for (int step = 0; step < 7 && at != null; step++) {
+        String cause = causes.get(at);
+        at = cause == null || cause.equals("null") ? null : cause.replaceAll(".*/|\\)", "");
+      }
+      assertThat(at).as("causes of %s", start).isNull();
+    }
+  }
+
+  /** A contact that leads nowhere is not what stops it. */
+  @Test
+  void onlyContactsThatLeadToTheSourceAreNamed() {
+    String car =
+        """
+        {"format": 1, "sketch": true,
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+           "SW": {"elements": {"c": {"kind": "contact", "a": "1", "b": "2"}}},
+           "HORN": {"elements": {"c": {"kind": "contact", "a": "1", "b": "2"}}},
+           "LAMP": {"elements": {"l": {"kind": "load", "a": "1", "b": "2", "amps": 1}}}},
+         "splices": {"S": {}},
+         "wires": {%s"W2": {"from": "SW:2", "to": "S"}, "W3": {"from": "S", "to": "LAMP:1"},
+                   "W4": {"from": "LAMP:2", "to": "BAT:-"}, "W5": {"from": "S", "to": "HORN:1"}},
+         "states": {"on": {"on": ["LAMP"]}}}
+        """;
+    String fed = "\"W1\": {\"from\": \"BAT:+\", \"to\": \"SW:1\"}, ";
+    assertThat(Judged.of(new LoadUnfed(), car.formatted(fed)).findings().get(0).details())
+        .containsExactly("SW.c is open");
+    assertThat(Judged.of(new LoadUnfed(), car.formatted("")).findings().get(0).details()).isEmpty();
   }
 }

@@ -137,4 +137,24 @@ class LoadWithoutReturnTest {
     String row = ", \"W3\": {\"from\": \"B1:-\", \"to\": \"B2:+\"}";
     assertThat(Judged.of(new LoadWithoutReturn(), car.formatted(row)).findings()).isEmpty();
   }
+
+  /** The case of a generator that stands still takes nothing back. */
+  @Test
+  void aGeneratorThatStandsStillIsNoReturn() {
+    String car =
+        """
+        {"format": 1, "sketch": true,
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+           "ALT": {"elements": {"g": {"kind": "source", "plus": "+", "minus": "-", "volts": 14,
+                                      "generator": true}}},
+           "LAMP": {"elements": {"l": {"kind": "load", "a": "1", "b": "2", "amps": 1}}}},
+         "splices": {"P": {}},
+         "wires": {"W1": {"from": "BAT:+", "to": "P"}, "W2": {"from": "ALT:+", "to": "P"},
+                   "W3": {"from": "P", "to": "LAMP:1"}, "W4": {"from": "LAMP:2", "to": "ALT:-"}},
+         "states": {"still": {"on": ["LAMP"]}, "turning": {"on": ["LAMP"], "running": ["ALT"]}}}
+        """;
+    assertThat(Judged.of(new LoadWithoutReturn(), car).messages())
+        .containsExactly("LAMP.l has no way to a source's minus in state still");
+  }
 }
