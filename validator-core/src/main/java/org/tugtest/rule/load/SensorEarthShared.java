@@ -39,7 +39,10 @@ public final class SensorEarthShared implements Rule {
               wire or splice that the return of a load also takes on its way to a source's minus.
               Loads of a device that has a signal on this reference are the sensor's own and do not
               count. A reference pin that is also an end of a load of its own device is no sensor
-              reference.
+              reference. Also signals whose reference is wired to an earth point or a supply return
+              instead, and comes from there over metal to the reference of the unit that reads them:
+              one finding for each unit. A sensor that is bolted to what it is measured against is
+              its maker's matter.
               """)
           .why(
               """
@@ -94,8 +97,13 @@ public final class SensorEarthShared implements Rule {
   @Override
   public void judge(Facts facts, Settings settings, Ledger ledger) {
     Map<Point, List<Elements.In<Element.Signal>>> byNet = new LinkedHashMap<>();
-    for (Elements.In<Element.Signal> signal : Elements.of(facts, Element.Signal.class)) {
-      if (isMeasured(signal)) {
+    List<Elements.In<Element.Signal>> measured =
+        Elements.of(facts, Element.Signal.class).stream()
+            .filter(SensorEarthShared::isMeasured)
+            .toList();
+    Set<Subject> found = new LinkedHashSet<>(borrowed(facts, measured, ledger));
+    for (Elements.In<Element.Signal> signal : measured) {
+      if (!found.contains(signal.subject())) {
         Point net = Elements.net(facts, signal.device(), signal.element().reference()).orElse(null);
         if (net == null) {
           ledger.notJudged(signal.subject(), NO_PIN);
@@ -109,7 +117,6 @@ public final class SensorEarthShared implements Rule {
     Map<Edge.OfElement, Sharing> shared = new LinkedHashMap<>();
     Map<Point, List<Edge.OfElement>> loads = loadsByNet(facts);
     byNet.forEach((net, signals) -> gather(facts, loads, net, signals, shared));
-    Set<Subject> found = new LinkedHashSet<>();
     shared.forEach(
         (load, sharing) -> {
           found.addAll(sharing.signals);
@@ -119,6 +126,13 @@ public final class SensorEarthShared implements Rule {
         .flatMap(List::stream)
         .filter(signal -> !found.contains(signal.subject()))
         .forEach(signal -> ledger.fine());
+  }
+
+  private static Set<Subject> borrowed(
+      Facts facts, List<Elements.In<Element.Signal>> measured, Ledger ledger) {
+    List<Elements.In<Element.Signal>> sensors =
+        measured.stream().filter(signal -> !isOwnReturn(signal)).toList();
+    return new BorrowedReference(facts, sensors).judge(ledger);
   }
 
   private static boolean isMeasured(Elements.In<Element.Signal> signal) {

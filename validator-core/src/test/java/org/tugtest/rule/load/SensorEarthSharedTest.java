@@ -108,4 +108,51 @@ class SensorEarthSharedTest {
     assertThat(judged.messages())
         .containsExactly("the return of load FAN.motor takes W2, over which ECU.temp is measured");
   }
+
+  /** A sensor whose reference goes to an earth point, while the unit has a pin for it. */
+  private static Judged earthed(String reference, String bolted) {
+    return Judged.of(
+        new SensorEarthShared(),
+        """
+        {"format": 1, "sketch": true,
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+           "BODY": {"elements": {"l": {"kind": "link", "a": "bat", "b": "nose"}}},
+           "ECU": {"elements": {"temp": {"kind": "signal", "pin": "1", "type": "analog", "reference": "2"},
+                                "idle": {"kind": "signal", "pin": "7", "type": "digital"},
+                                "supply": {"kind": "load", "a": "30", "b": "31", "amps": 1},
+                                "out": {"kind": "contact", "a": "5", "b": "31"},
+                                "bar": {"kind": "link", "a": "2", "b": "31"}}},
+           "SENSOR": {%s"elements": {"out": {"kind": "signal", "pin": "1", "type": "analog", "reference": "2"}}},
+           "VALVE": {"elements": {"v": {"kind": "load", "a": "1", "b": "2", "amps": 1}}},
+           "FAN": {"elements": {"motor": {"kind": "load", "a": "1", "b": "2", "amps": 8}}}},
+         "splices": {"E": {}},
+         "wires": {"W1": {"from": "ECU:1", "to": "SENSOR:1"}%s,
+                   "W3": {"from": "ECU:31", "to": "E"}, "W4": {"from": "E", "to": "BODY:bat"},
+                   "W5": {"from": "BODY:bat", "to": "BAT:-"}, "W6": {"from": "FAN:2", "to": "BODY:nose"},
+                   "W7": {"from": "BAT:+", "to": "FAN:1"}, "W8": {"from": "BAT:+", "to": "ECU:30"},
+                   "W9": {"from": "BAT:+", "to": "VALVE:1"}, "W10": {"from": "VALVE:2", "to": "ECU:5"}}}
+        """
+            .formatted(bolted, reference));
+  }
+
+  @Test
+  void aReferenceThatComesFromAnEarthPointIsFound() {
+    assertThat(earthed(", \"W2\": {\"from\": \"SENSOR:2\", \"to\": \"ECU:2\"}", "").messages())
+        .isEmpty();
+    Judged nose = earthed(", \"W2\": {\"from\": \"SENSOR:2\", \"to\": \"BODY:nose\"}", "");
+    assertThat(nose.messages())
+        .containsExactly(
+            "the reference of SENSOR.out comes to ECU:2 by way of W4, W3 and E, where VALVE.v"
+                + " returns");
+    assertThat(nose.coverage().judged()).isEqualTo(2);
+    assertThat(earthed(", \"W2\": {\"from\": \"SENSOR:2\", \"to\": \"E\"}", "").messages())
+        .containsExactly(
+            "the reference of SENSOR.out comes to ECU:2 by way of W3 and E, where VALVE.v returns");
+  }
+
+  @Test
+  void aSensorBoltedToTheEngineIsItsMakersMatter() {
+    assertThat(earthed("", "\"boltedTo\": {\"2\": \"BODY:nose\"}, ").messages()).isEmpty();
+  }
 }
