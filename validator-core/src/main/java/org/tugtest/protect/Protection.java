@@ -274,13 +274,19 @@ public final class Protection {
     return all;
   }
 
-  /** Whether an element sits in the device of a source that limits itself, and is protected so. */
+  /**
+   * Whether a free load sits in the device of a source that limits itself, as the field of an
+   * alternator, which is its maker's matter; any other there may hang on a battery as well.
+   */
   public boolean insideSelfLimiting(Edge.OfElement element) {
-    return network.sources().stream()
-        .anyMatch(
-            source ->
-                source.device().equals(element.device())
-                    && Double.isFinite(Ratings.ofSource((Element.Source) source.element())));
+    boolean free =
+        element.element() instanceof Element.Load load && load.use() == Element.Load.Use.FREE;
+    return free
+        && network.sources().stream()
+            .anyMatch(
+                source ->
+                    source.device().equals(element.device())
+                        && Double.isFinite(Ratings.ofSource((Element.Source) source.element())));
   }
 
   /** What a wire of the feed side can see; empty for any other. */

@@ -32,7 +32,7 @@ public final class FuseMissingUpstream implements Rule {
               A wire or load with a way from the plus of a source that passes no fuse: through
               wires, plugs, splices, bolted metal, links, diodes in their direction and contacts
               that can be closed together. A source with "selfLimiting" and "maxA" counts as its own
-              fuse, also for the loads inside its device. Wires between a source and the first fuse
+              fuse, also for the free loads inside its device. Wires between a source and the first fuse
               are left to fuse-far-from-source, those from one battery to the next in a row to the
               fuse behind the last. Of several wires in a row the first is the finding; those behind
               it, and their loads, follow from it.

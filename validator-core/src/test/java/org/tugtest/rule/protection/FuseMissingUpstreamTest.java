@@ -182,4 +182,25 @@ class FuseMissingUpstreamTest {
         .contains("wire W2 can be reached from B.cell without a fuse")
         .doesNotContain("wire W1 can be reached from A.cell without a fuse");
   }
+
+  /** A drive that gives back limits what it gives, not what the battery gives to it. */
+  @Test
+  void aLoadBesideASelfLimitingSourceIsNotProtectedFromABattery() {
+    String drive =
+        """
+        "INV": {"elements": {
+          "brake": {"kind": "source", "plus": "+", "minus": "-", "volts": 13, "maxA": 60,
+                    "generator": true, "selfLimiting": true},
+          "motor": {"kind": "load", "a": "+", "b": "-", "watts": 500},
+          "bleed": {"kind": "load", "a": "+", "b": "-", "ohms": 100, "use": "free"}}}
+        """;
+    assertThat(judged(drive, wire("W1", "BAT:+", "INV:+")).subjects())
+        .containsExactly("wires/W1", "devices/INV.motor");
+    assertThat(
+            judged(
+                    all(fuse("FB", 10), drive),
+                    all(wire("W1", "BAT:+", "FB:in"), wire("W2", "FB:1", "INV:+")))
+                .subjects())
+        .isEmpty();
+  }
 }
