@@ -32,7 +32,9 @@ public final class DeviceUnwired implements Rule {
               """
               Devices on which no wire ends, into which no connector is plugged, and which are not
               bolted to anything. One finding with the list; its place is "devices". A device may be
-              left out of the list with "level": "off" for its place under "limits".
+              left out of the list with "level": "off" for its place under "limits". Also sources
+              of which the plus is joined to something outside their device and the minus to
+              nothing, such as an alternator that is not bolted to its engine: they give nothing.
               """)
           .why(
               """
@@ -88,6 +90,9 @@ public final class DeviceUnwired implements Rule {
     }
     if (!unwired.isEmpty()) {
       ledger.finding(finding(facts, unwired), unwired);
+    }
+    if (facts.unread().isEmpty()) {
+      new LooseSources(facts).tell(ledger);
     }
   }
 

@@ -46,4 +46,29 @@ class DeviceUnwiredTest {
     assertThat(judged.messages()).isEmpty();
     assertThat(judged.coverage().missing()).containsOnlyKeys("what it is made of is not known");
   }
+
+  private static Judged alternator(String more) {
+    return Judged.of(
+        new DeviceUnwired(),
+        """
+        {"format": 1, "sketch": true,
+         "devices": {
+           "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+           "BLOCK": {"elements": {"l": {"kind": "link", "a": "g1", "b": "alt"}}},
+           "ALT": {%s"elements": {
+             "gen": {"kind": "source", "plus": "w", "minus": "case", "volts": 14, "generator": true},
+             "rect": {"kind": "diode", "a": "w", "b": "B+"},
+             "field": {"kind": "load", "a": "w", "b": "case", "ohms": 6, "use": "free"}}}},
+         "wires": {"W1": {"from": "BAT:+", "to": "ALT:B+"}, "W2": {"from": "BAT:-", "to": "BLOCK:g1"}}}
+        """
+            .formatted(more));
+  }
+
+  @Test
+  void aSourceWithoutAMinusIsFound() {
+    assertThat(alternator("\"boltedTo\": {\"case\": \"BLOCK:alt\"}, ").messages()).isEmpty();
+    assertThat(alternator("").messages())
+        .containsExactly(
+            "source ALT.gen gives nothing: its minus, ALT:case, is joined to nothing outside ALT");
+  }
 }
