@@ -33,7 +33,8 @@ public final class IsolatorLeavesLoadDump implements Rule {
               A source with "generator": true whose plus is joined to the plus of a battery while the
               isolator contacts are closed and to none when they are open, and on whose side then
               nothing is left that takes the surge: a load with "use": "free" outside its own device,
-              such as a bleed resistor on a contact that closes as the isolator opens.
+              such as a bleed resistor on a contact that closes as the isolator opens. A converter
+              ("fedBy" its input) turns nothing and is left out.
               """)
           .why(
               """
@@ -99,7 +100,12 @@ public final class IsolatorLeavesLoadDump implements Rule {
     List<Edge.OfElement> batteries = new ArrayList<>();
     List<Edge.OfElement> generators = new ArrayList<>();
     for (Edge.OfElement source : facts.network().sources()) {
-      (((Element.Source) source.element()).generator() ? generators : batteries).add(source);
+      Element.Source its = (Element.Source) source.element();
+      if (!its.generator()) {
+        batteries.add(source);
+      } else if (!isConverter(facts, source, its)) {
+        generators.add(source);
+      }
     }
     for (Edge.OfElement generator : generators) {
       Optional<Path> way = toBattery(facts, generator, batteries);
@@ -116,6 +122,18 @@ public final class IsolatorLeavesLoadDump implements Rule {
         ledger.finding(finding(generator, way.get()));
       }
     }
+  }
+
+  /** Whether a source turns nothing: it is fed by a load that is no field. */
+  private static boolean isConverter(Facts facts, Edge.OfElement source, Element.Source its) {
+    String input = its.fedBy() == null ? "" : source.device() + "." + its.fedBy();
+    return facts.network().edges().stream()
+        .anyMatch(
+            edge ->
+                edge instanceof Edge.OfElement inside
+                    && inside.text().equals(input)
+                    && inside.element() instanceof Element.Load load
+                    && load.use() != Element.Load.Use.FREE);
   }
 
   private static Optional<Path> toBattery(

@@ -85,4 +85,20 @@ class IsolatorLeavesLoadDumpTest {
     assertThat(judged(ALTERNATOR, wire("W1", "BAT:+", "ALT:B+")).coverage().subjects()).isZero();
     assertThat(judged(isolator(""), wire("W1", "BAT:+", "ISO:1")).coverage().subjects()).isZero();
   }
+
+  /** What is fed by its input turns nothing; a field that is named as such is no input. */
+  @Test
+  void aConverterTurnsNothing() {
+    String converter =
+        """
+        "ALT": {"elements": {
+          "in": {"kind": "load", "a": "24", "b": "31", "watts": 100%s},
+          "gen": {"kind": "source", "plus": "B+", "minus": "31", "generator": true, "fedBy": "in"}}}
+        """;
+    assertThat(judged(all(converter.formatted(""), isolator("")), wires()).messages()).isEmpty();
+    assertThat(
+            judged(all(converter.formatted(", \"use\": \"free\""), isolator("")), wires())
+                .messages())
+        .hasSize(1);
+  }
 }
