@@ -22,13 +22,14 @@ public final class FedWay {
   }
 
   /**
-   * The shortest way along the current from the plus of a source.
+   * The shortest way along the current from the plus of a source that gives.
    *
    * @param without an edge that it does not take; null for none
    */
   public static Optional<Path> to(
       Network network, OperatingPoint state, Point point, @Nullable Edge without) {
-    List<Point> plus = network.sources().stream().map(Edge.OfElement::a).toList();
+    List<Point> plus =
+        network.sources().stream().filter(state::gives).map(Edge.OfElement::a).toList();
     return Reach.from(
             network, plus, (edge, from) -> !edge.equals(without) && isAlong(state, edge, from))
         .path(point);
