@@ -2,12 +2,14 @@ package org.tugtest.rule.load;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Basis;
 import org.tugtest.finding.Finding;
 import org.tugtest.finding.Measured;
 import org.tugtest.model.Element;
 import org.tugtest.network.Edge;
+import org.tugtest.operate.OperatingPoint;
 import org.tugtest.rule.Ledger;
 import org.tugtest.solve.Trouble;
 
@@ -56,6 +58,22 @@ final class CoilsUnpulled {
         && !live.state().pulled(coil)
         && volts(live, coil) < pullInV(facts, its)
         && !chatters(live, coil);
+  }
+
+  /**
+   * The identity of the finding on a coil that stays released though it is fed, when it is the one
+   * that rests in two ways: its volts lie between those at which it pulls and lets go.
+   */
+  static Optional<String> of(Facts facts, OperatingPoint state, List<Edge> coils) {
+    if (coils.size() != 1 || !(coils.get(0) instanceof Edge.OfElement coil)) {
+      return Optional.empty();
+    }
+    return Live.all(facts).stream()
+        .filter(live -> live.state().equals(state) && state.wanted(coil))
+        .filter(live -> live.fed(coil) && live.returns(coil))
+        .filter(live -> staysReleased(facts, live, coil))
+        .map(live -> VoltsUnderLeast.ID + "(" + coil.subject().place() + ")")
+        .findFirst();
   }
 
   private void judge(Edge.OfElement coil, Element.Coil its, List<Live> fed) {

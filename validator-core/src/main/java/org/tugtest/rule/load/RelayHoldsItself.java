@@ -80,11 +80,11 @@ public final class RelayHoldsItself implements Rule {
         facts,
         ledger,
         Coils.troubled(facts, Trouble.HoldsItself.class, state -> state.from().isEmpty()),
-        RelayHoldsItself::finding);
+        (coils, seen) -> finding(facts, coils, seen));
   }
 
   private static Finding.Draft finding(
-      List<Edge> coils, List<Coils.Seen<Trouble.HoldsItself>> seen) {
+      Facts facts, List<Edge> coils, List<Coils.Seen<Trouble.HoldsItself>> seen) {
     Coils.Seen<Trouble.HoldsItself> first = seen.get(0);
     Finding.Draft draft =
         Coils.draft(
@@ -96,7 +96,8 @@ public final class RelayHoldsItself implements Rule {
                 "give state "
                     + first.state().state()
                     + " \"from\", the state it is entered from, or feed the coil where its own"
-                    + " contact does not");
+                    + " contact does not")
+            .cause(CoilsUnpulled.of(facts, first.state(), coils).orElse(null));
     for (List<Integer> end : first.trouble().ends()) {
       draft.detail("rests with " + pulled(first, end));
     }

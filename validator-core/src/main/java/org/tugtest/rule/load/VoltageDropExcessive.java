@@ -28,6 +28,10 @@ public final class VoltageDropExcessive implements Rule {
   private static final String CONTINUOUS = "continuousV";
   private static final String INTERMITTENT = "intermittentV";
   private static final String GRAVE = "gravePercent";
+
+  /** A source of so many times nominal is none of that system, as 48 V beside 12 V. */
+  private static final double FAR_MORE = 1.5;
+
   private static final double TWICE_FROM_V = 20;
   private static final String NOT_FED = "no state that wants it feeds it";
   private static final String SHARED =
@@ -164,7 +168,7 @@ public final class VoltageDropExcessive implements Rule {
 
   private static Held held(Facts facts, Settings settings, Feed feed) {
     Element.Load its = (Element.Load) feed.load().element();
-    double nominal = facts.harness().defaults().nominalV();
+    double nominal = nominalV(facts, feed);
     double times = feed.state().brief() ? 2 : 1;
     double scale = nominal >= TWICE_FROM_V ? 2 : 1;
     Subject load = feed.load().subject();
@@ -188,6 +192,13 @@ public final class VoltageDropExcessive implements Rule {
     }
     double grave = settings.number(GRAVE, load) * nominal / 100;
     return new Held(feed, limit * times, grave * times, basis);
+  }
+
+  /** That of the harness; the source's own where a load hangs on one of far more. */
+  private static double nominalV(Facts facts, Feed feed) {
+    double nominal = facts.harness().defaults().nominalV();
+    Double volts = ((Element.Source) feed.reference().element()).volts();
+    return volts != null && volts > FAR_MORE * nominal ? volts : nominal;
   }
 
   private static void judge(

@@ -63,4 +63,25 @@ class RelayHoldsItselfTest {
     assertThat(judged(", \"pullInV\": 12.1, \"dropOutV\": 5", "", pressed).findings()).hasSize(1);
     assertThat(judged(", \"pullInV\": 13, \"dropOutV\": 12.1", "", pressed).findings()).isEmpty();
   }
+
+  /** Its volts lie between those at which it lets go and pulls: that is the trouble. */
+  @Test
+  void aCoilOfTooManyVoltsFollowsFromWhatItLacks() {
+    Judged judged =
+        Judged.of(
+            new RelayHoldsItself(),
+            """
+            {"format": 1, "sketch": true,
+             "devices": {
+               "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+               "K": {"elements": {"coil": {"kind": "coil", "a": "86", "b": "85", "ohms": 90,
+                                           "pullInV": 16, "dropOutV": 3},
+                                  "c": {"kind": "contact", "a": "30", "b": "87", "coil": "coil", "rest": "open"}}}},
+             "wires": {"W1": {"from": "BAT:+", "to": "K:86"}, "W2": {"from": "K:85", "to": "BAT:-"}},
+             "states": {"on": {"on": ["K"]}}}
+            """);
+    assertThat(judged.findings())
+        .singleElement()
+        .satisfies(each -> assertThat(each.cause()).isEqualTo("volts-under-least(devices/K.coil)"));
+  }
 }

@@ -255,4 +255,23 @@ class VoltageDropExcessiveTest {
         .anyMatch(line -> line.contains(" in W1 "))
         .noneMatch(line -> line.contains("ALT.rect") || line.contains(" in W2 "));
   }
+
+  /** A drive on 48 V in a car of 12 V: ten per cent are those of its own source. */
+  @Test
+  void aLoadOnFarMoreVoltsIsHeldToItsOwnSource() {
+    String car =
+        """
+        {"format": 1, "sketch": true, "defaults": {"crimpMilliohm": 0},
+         "devices": {
+           "PACK": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": %s}}},
+           "INV": {"elements": {"drive": {"kind": "load", "a": "1", "b": "2", "amps": 80, "maxDropPercent": 5}}}},
+         "parts": {"wires": {"w": {"areaMm2": 35, "maxC": 125, "milliohmPerM": 8}}},
+         "wires": {"W1": {"from": "PACK:+", "to": "INV:1", "part": "w", "cutMm": 1000},
+                   "W2": {"from": "INV:2", "to": "PACK:-", "part": "w", "cutMm": 1000}},
+         "states": {"pull": {"on": ["INV"], "brief": false}}}
+        """;
+    Judged own = Judged.of(new VoltageDropExcessive(), car.formatted("50"));
+    assertThat(own.findings()).isEmpty();
+    assertThat(Judged.of(new VoltageDropExcessive(), car.formatted("18")).findings()).hasSize(1);
+  }
 }
