@@ -68,16 +68,10 @@ final class BorrowedReference {
     return told;
   }
 
-  /** Of two that are joined the one in the device of fewer signals is the sensor. */
+  /** Of two that are joined the one in the device that holds less is the sensor. */
   private static boolean isSensor(
       Elements.In<Element.Signal> one, Elements.In<Element.Signal> other) {
-    return signals(one) <= signals(other);
-  }
-
-  private static long signals(Elements.In<Element.Signal> signal) {
-    return signal.type().elements().values().stream()
-        .filter(Element.Signal.class::isInstance)
-        .count();
+    return one.type().elements().size() <= other.type().elements().size();
   }
 
   private static Point reference(Elements.In<Element.Signal> signal) {

@@ -155,4 +155,29 @@ class SensorEarthSharedTest {
   void aSensorBoltedToTheEngineIsItsMakersMatter() {
     assertThat(earthed("", "\"boltedTo\": {\"2\": \"BODY:nose\"}, ").messages()).isEmpty();
   }
+
+  /** A unit with as many signals as its sensor is the unit all the same. */
+  @Test
+  void theDeviceThatHoldsLessIsTheSensor() {
+    Judged judged =
+        Judged.of(
+            new SensorEarthShared(),
+            """
+            {"format": 1, "sketch": true,
+             "devices": {
+               "BAT": {"elements": {"cell": {"kind": "source", "plus": "+", "minus": "-", "volts": 12}}},
+               "INV": {"elements": {"thr": {"kind": "signal", "pin": "t", "type": "analog", "reference": "t0"},
+                                    "bar": {"kind": "link", "a": "t0", "b": "31"},
+                                    "con": {"kind": "contact", "a": "cd", "b": "31"}}},
+               "THR": {"elements": {"o": {"kind": "signal", "pin": "3", "type": "analog", "reference": "2"}}},
+               "HVC": {"elements": {"coil": {"kind": "coil", "a": "1", "b": "2", "ohms": 30}}}},
+             "splices": {"E": {}},
+             "wires": {"W1": {"from": "INV:t", "to": "THR:3"}, "W2": {"from": "THR:2", "to": "E"},
+                       "W3": {"from": "INV:31", "to": "E"}, "W4": {"from": "E", "to": "BAT:-"},
+                       "W5": {"from": "HVC:2", "to": "INV:cd"}, "W6": {"from": "BAT:+", "to": "HVC:1"}}}
+            """);
+    assertThat(judged.messages())
+        .containsExactly(
+            "the reference of THR.o comes to INV:t0 by way of W3 and E, where HVC.coil returns");
+  }
 }
