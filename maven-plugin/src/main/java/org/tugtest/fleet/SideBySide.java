@@ -47,6 +47,9 @@ final class SideBySide implements AutoCloseable {
       try {
         results.add(future.get());
       } catch (ExecutionException broken) {
+        if (broken.getCause() instanceof OutOfMemoryError full) {
+          throw full;
+        }
         throw new IllegalStateException(broken.getCause());
       }
     }

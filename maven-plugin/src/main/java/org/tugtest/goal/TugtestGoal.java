@@ -7,6 +7,7 @@ import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.apache.maven.project.MavenProject;
+import org.tugtest.fleet.ShortOfMemory;
 
 /** What every goal does first: refuse parameters it does not know, and skip when told to. */
 abstract class TugtestGoal extends AbstractMojo {
@@ -33,7 +34,28 @@ abstract class TugtestGoal extends AbstractMojo {
       getLog().info(goal + " is skipped: tugtest." + (skip ? "" : goal + ".") + "skip is true");
       return;
     }
-    run(Surroundings.of(session, project, execution));
+    Surroundings around = Surroundings.of(session, project, execution);
+    inMemory(() -> run(around));
+  }
+
+  /** What a goal does. */
+  @FunctionalInterface
+  interface Work {
+    void run() throws MojoExecutionException, MojoFailureException;
+  }
+
+  /** Does it; where the heap is too small for it, the failure says what to do. */
+  static void inMemory(Work work) throws MojoExecutionException, MojoFailureException {
+    try {
+      work.run();
+    } catch (OutOfMemoryError full) {
+      String told =
+          ShortOfMemory.told(full, "MAVEN_OPTS", Runtime.getRuntime().maxMemory()).orElse(null);
+      if (told == null) {
+        throw full;
+      }
+      throw new MojoExecutionException(told, full);
+    }
   }
 
   /** Whether the parameter that skips this goal alone is set. */

@@ -12,6 +12,7 @@ import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.function.Consumer;
+import org.tugtest.fleet.ShortOfMemory;
 import org.tugtest.git.Environment;
 import org.tugtest.report.Report;
 
@@ -58,6 +59,15 @@ public final class Guard {
       line(out, "cannot check: " + cannot.getMessage());
       return CANNOT_CHECK;
     } catch (RuntimeException | Error broken) {
+      String full =
+          broken instanceof OutOfMemoryError error
+              ? ShortOfMemory.told(error, "JAVA_TOOL_OPTIONS", Runtime.getRuntime().maxMemory())
+                  .orElse(null)
+              : null;
+      if (full != null) {
+        line(out, "cannot check: " + full);
+        return CANNOT_CHECK;
+      }
       line(out, "cannot check: " + broken + "; this is a fault of Tugtest, not of the harness");
       for (StackTraceElement at : broken.getStackTrace()) {
         line(out, "    at " + at);

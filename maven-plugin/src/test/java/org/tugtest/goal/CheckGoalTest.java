@@ -66,6 +66,18 @@ class CheckGoalTest {
   }
 
   @Test
+  void aHeapThatIsTooSmallIsToldInOneSentence() {
+    assertThatExceptionOfType(MojoExecutionException.class)
+        .isThrownBy(
+            () ->
+                TugtestGoal.inMemory(
+                    () -> {
+                      throw new OutOfMemoryError("Java heap space");
+                    }))
+        .withMessageContaining("is too small for this; give it more, as with MAVEN_OPTS=-Xmx");
+  }
+
+  @Test
   void withNeverFindingsAreOnlyTold()
       throws IOException, MojoExecutionException, MojoFailureException {
     Stage stage = Stage.in(folder).doubled();
