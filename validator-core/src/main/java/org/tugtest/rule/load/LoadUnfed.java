@@ -21,7 +21,9 @@ public final class LoadUnfed implements Rule {
               Loads and coils that a state wants, none of whose ends is joined to the plus of a source as
               the contacts stand in that state. Loads and coils are not crossed, diodes only forwards.
               The contacts and empty ways that stand open before it are listed. Loads that hang
-              together lack it for one reason: the others name the first as their cause. A load that
+              together lack it for one reason: the others name the first as their cause. In a sketch
+              the finding asks for the pin that was meant where a live wire ends alone on a contact
+              that nothing else names and that is one edit away from it. A load that
               has the volts it works with, minV or half of nominal, through nothing but loads that
               the state wants too or that are free is fed: two fans in a row, say.
               """)

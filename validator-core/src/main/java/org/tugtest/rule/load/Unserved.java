@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.BiPredicate;
 import org.tugtest.facts.Facts;
@@ -84,7 +85,7 @@ final class Unserved {
       } else if (leadsIntoTheUnknown(facts, lack)) {
         ledger.notJudged(user.subject(), UNKNOWN);
       } else if (!lack.in().isEmpty()) {
-        ledger.finding(finding(lack, causes, relays, what, remedy));
+        ledger.finding(finding(facts, lack, causes, relays, what, remedy));
       } else if (wanted) {
         ledger.fine();
       }
@@ -116,7 +117,12 @@ final class Unserved {
   }
 
   private Finding.Draft finding(
-      Lack lack, Map<Point, String> causes, RelayWaits relays, String what, String remedy) {
+      Facts facts,
+      Lack lack,
+      Map<Point, String> causes,
+      RelayWaits relays,
+      String what,
+      String remedy) {
     Map.Entry<Live, Point> first = lack.in().entrySet().iterator().next();
     Subject subject = lack.load().subject();
     Point group = first.getKey().group(first.getValue());
@@ -126,6 +132,8 @@ final class Unserved {
       cause = relays.cause(lack.load(), first.getKey(), first.getValue(), thePlus).orElse(null);
     }
     List<String> states = lack.in().keySet().stream().map(live -> live.state().state()).toList();
+    Optional<MeantContacts.Meant> meant =
+        MeantContacts.of(facts).within(first.getKey(), first.getValue(), thePlus);
     Finding.Draft draft =
         Finding.on(subject)
             .message(
@@ -135,9 +143,10 @@ final class Unserved {
                     + " in "
                     + (states.size() == 1 ? "state " : "states ")
                     + Series.and(states, STATES))
-            .remedy(remedy)
+            .remedy(meant.map(MeantContacts.Meant::question).orElse(remedy))
             .state(states.get(0))
             .cause(cause);
+    meant.ifPresent(is -> draft.at(facts.places().of("wires/" + is.wire().id())));
     first.getKey().blockers(first.getValue(), thePlus).stream()
         .limit(BLOCKERS)
         .map(open -> open.text() + (isContact(open) ? " is open" : " has no fuse"))
