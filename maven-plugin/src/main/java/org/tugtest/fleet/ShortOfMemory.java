@@ -1,5 +1,6 @@
 package org.tugtest.fleet;
 
+import java.lang.management.ManagementFactory;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -9,13 +10,19 @@ public final class ShortOfMemory {
 
   private ShortOfMemory() {}
 
+  /** What to do, in one sentence, in the Java that this runs in. */
+  public static Optional<String> told(OutOfMemoryError full, String variable) {
+    long heap = ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getMax();
+    return told(full, variable, heap);
+  }
+
   /**
    * What to do, in one sentence; empty when it is not the heap that ran out.
    *
    * @param variable by which this Java is given options
    * @param heap how large it may grow, in bytes
    */
-  public static Optional<String> told(OutOfMemoryError full, String variable, long heap) {
+  static Optional<String> told(OutOfMemoryError full, String variable, long heap) {
     String what = String.valueOf(full.getMessage());
     if (!what.contains("heap space") && !what.contains("GC overhead")) {
       return Optional.empty();

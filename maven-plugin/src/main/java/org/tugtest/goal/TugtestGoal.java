@@ -49,8 +49,7 @@ abstract class TugtestGoal extends AbstractMojo {
     try {
       work.run();
     } catch (OutOfMemoryError full) {
-      String told =
-          ShortOfMemory.told(full, "MAVEN_OPTS", Runtime.getRuntime().maxMemory()).orElse(null);
+      String told = ShortOfMemory.told(full, "MAVEN_OPTS").orElse(null);
       if (told == null) {
         throw full;
       }

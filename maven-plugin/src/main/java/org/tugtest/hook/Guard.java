@@ -61,8 +61,7 @@ public final class Guard {
     } catch (RuntimeException | Error broken) {
       String full =
           broken instanceof OutOfMemoryError error
-              ? ShortOfMemory.told(error, "JAVA_TOOL_OPTIONS", Runtime.getRuntime().maxMemory())
-                  .orElse(null)
+              ? ShortOfMemory.told(error, "JAVA_TOOL_OPTIONS").orElse(null)
               : null;
       if (full != null) {
         line(out, "cannot check: " + full);
