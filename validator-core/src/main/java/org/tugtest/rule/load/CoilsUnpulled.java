@@ -16,6 +16,7 @@ import org.tugtest.solve.Trouble;
 /** Coils that a state wants and feeds, and that stay released since too little arrives. */
 final class CoilsUnpulled {
   private static final double TENTHS_OF_NOMINAL = 6;
+  private static final double MILLION = 1e6;
   private final Facts facts;
   private final Ledger ledger;
 
@@ -125,7 +126,8 @@ final class CoilsUnpulled {
     ledger.finding(draft);
   }
 
+  /** To a millionth, so that dust of the computing does not choose the worst state. */
   private static double volts(Live live, Edge.OfElement coil) {
-    return Math.abs(live.state().across(coil));
+    return Math.rint(Math.abs(live.state().across(coil)) * MILLION) / MILLION;
   }
 }
