@@ -47,6 +47,14 @@ public final class CheckBenchmark {
   private static final int LARGE = 20_000;
   private static final double MEBI = 1 << 20;
 
+  /** As the goals read, but for the files of many copies. */
+  private static final ReadLimits LIMITS =
+      new ReadLimits(
+          ReadLimits.STANDARD.bytes(),
+          ReadLimits.STANDARD.depth(),
+          ReadLimits.STANDARD.textLength(),
+          100_000);
+
   private CheckBenchmark() {}
 
   /**
@@ -56,7 +64,11 @@ public final class CheckBenchmark {
    */
   private record Kind(String name, String root, IntFunction<Map<String, String>> files) {
     ReadHarness read(Map<String, String> texts) {
-      return new HarnessReader(MemoryFiles.of(texts), ReadLimits.STANDARD).read(root);
+      ReadHarness read = new HarnessReader(MemoryFiles.of(texts), LIMITS).read(root);
+      if (read.harness().wires().isEmpty()) {
+        throw new IllegalStateException("no wire was read");
+      }
+      return read;
     }
   }
 

@@ -49,6 +49,7 @@ final class ManySamples {
   static Map<String, String> of(int copies) {
     Map<String, String> sample = sample();
     Set<String> ids = ids(sample);
+    Set<String> stateNames = stateNames(sample);
     ObjectNode root = JSON.createObjectNode();
     root.put("format", 1).put("title", "The sample many times over");
     ObjectNode first = (ObjectNode) JSON.readTree(sample.get(SAMPLE));
@@ -62,6 +63,9 @@ final class ManySamples {
       for (Map.Entry<String, String> file : sample.entrySet()) {
         boolean parts = file.getKey().startsWith("parts/");
         String text = parts ? file.getValue() : renamed(file.getValue(), ids, ending);
+        for (String state : stateNames) {
+          text = text.replace(renamed(state, ids, ending), state);
+        }
         ObjectNode tree = (ObjectNode) JSON.readTree(text);
         if (file.getKey().equals(SAMPLE)) {
           root.withObjectProperty("waivers").setAll((ObjectNode) tree.get("waivers"));
@@ -94,6 +98,17 @@ final class ManySamples {
       throw new UncheckedIOException(e);
     }
     return files;
+  }
+
+  /** The names of the states, which no copy changes though a word in them may be an id. */
+  private static Set<String> stateNames(Map<String, String> files) {
+    Set<String> names = new TreeSet<>();
+    for (String text : files.values()) {
+      if (JSON.readTree(text).get("states") instanceof ObjectNode states) {
+        names.addAll(states.propertyNames());
+      }
+    }
+    return names;
   }
 
   private static Set<String> ids(Map<String, String> files) {
