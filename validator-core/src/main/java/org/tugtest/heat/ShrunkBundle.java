@@ -59,7 +59,8 @@ public final class ShrunkBundle {
     this.alone = new double[wires.size()];
     this.share = new double[wires.size()];
     for (int i = 0; i < alone.length; i++) {
-      alone[i] = freeAir.of(wires.get(i).wire(), lowest, airC);
+      boolean asBefore = i > 0 && wires.get(i).wire().equals(wires.get(i - 1).wire());
+      alone[i] = asBefore ? alone[i - 1] : freeAir.of(wires.get(i).wire(), lowest, airC);
       add(i, alone[i] == 0 ? 0 : square(wires.get(i).amps() / alone[i]));
     }
   }

@@ -1,5 +1,6 @@
 package org.tugtest.heat;
 
+import java.util.IdentityHashMap;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.tugtest.finding.Basis;
@@ -21,10 +22,12 @@ public final class WireForms {
 
   private static final double LEAST_WALL_MM = 0.1;
   private final Harness harness;
+  private final IdentityHashMap<WirePart, Optional<WireForm>> ofParts = new IdentityHashMap<>();
 
   /** The forms of the wires of a harness. */
   public WireForms(Harness harness) {
     this.harness = harness;
+    harness.parts().wires().values().forEach(part -> ofParts.put(part, of(part)));
   }
 
   /** The form of a wire; empty when neither it nor its part gives a size above 0. */
@@ -32,7 +35,7 @@ public final class WireForms {
     WirePart part = part(wire);
     return part == null
         ? of(wire.areaMm2(), wire.awg(), null, null, null, CLASS_C, Basis.COMMON_PRACTICE)
-        : of(part);
+        : ofParts.getOrDefault(part, Optional.empty());
   }
 
   /** The wire part of a wire; null when it names none that is known. */

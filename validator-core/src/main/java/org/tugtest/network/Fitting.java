@@ -170,10 +170,14 @@ public final class Fitting {
   /** Why the insulation of one of these wires is not in a range, if it is known not to be. */
   public Optional<Misfit> insulationProblem(
       @Nullable Double leastMm, @Nullable Double greatestMm, List<WireEnd> ends) {
-    return ends.stream()
-        .map(end -> sizes.outerMm(end.wire()).flatMap(d -> misfit(d, leastMm, greatestMm)))
-        .flatMap(Optional::stream)
-        .findFirst();
+    for (WireEnd end : ends) {
+      Optional<Misfit> problem =
+          sizes.outerMm(end.wire()).flatMap(size -> misfit(size, leastMm, greatestMm));
+      if (problem.isPresent()) {
+        return problem;
+      }
+    }
+    return Optional.empty();
   }
 
   private static Optional<Misfit> misfit(

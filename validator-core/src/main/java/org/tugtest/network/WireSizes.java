@@ -15,36 +15,49 @@ import org.tugtest.table.OuterDiameterTable;
  */
 public final class WireSizes {
   private final Harness harness;
-  private final IdentityHashMap<Wire, Optional<Cited>> areas;
+  private final IdentityHashMap<Wire, Sizes> known;
+
+  private record Sizes(Optional<Cited> area, Optional<Cited> outer) {}
 
   /** The sizes of the wires of this harness. */
   public WireSizes(Harness harness) {
     this.harness = harness;
-    this.areas = new IdentityHashMap<>(2 * harness.wires().size());
-    harness.wires().values().forEach(wire -> areas.put(wire, findArea(wire)));
+    this.known = new IdentityHashMap<>(2 * harness.wires().size());
+    IdentityHashMap<WirePart, Sizes> ofParts = new IdentityHashMap<>();
+    for (Wire wire : harness.wires().values()) {
+      WirePart part = part(wire);
+      known.put(
+          wire,
+          part == null ? find(wire, null) : ofParts.computeIfAbsent(part, its -> find(wire, its)));
+    }
   }
 
   /** The conductor area in mm2; empty when neither wire nor part gives one. */
   public Optional<Cited> areaMm2(Wire wire) {
-    Optional<Cited> known = areas.get(wire);
-    return known == null ? findArea(wire) : known;
-  }
-
-  private Optional<Cited> findArea(Wire wire) {
-    WirePart part = part(wire);
-    return part == null ? area(wire.areaMm2(), wire.awg()) : area(part.areaMm2(), part.awg());
+    return of(wire).area();
   }
 
   /** The outside diameter in mm; a wire without a part has a thin wall. */
   public Optional<Cited> outerMm(Wire wire) {
-    WirePart part = part(wire);
+    return of(wire).outer();
+  }
+
+  private Sizes of(Wire wire) {
+    Sizes sizes = known.get(wire);
+    return sizes == null ? find(wire, part(wire)) : sizes;
+  }
+
+  private static Sizes find(Wire wire, @Nullable WirePart part) {
     if (part == null) {
-      return outer(wire.areaMm2(), wire.awg(), WirePart.Wall.THIN);
+      return new Sizes(
+          area(wire.areaMm2(), wire.awg()), outer(wire.areaMm2(), wire.awg(), WirePart.Wall.THIN));
     }
     Double given = part.outerMm();
-    return given != null
-        ? Optional.of(Cited.given(given))
-        : outer(part.areaMm2(), part.awg(), part.wall());
+    return new Sizes(
+        area(part.areaMm2(), part.awg()),
+        given != null
+            ? Optional.of(Cited.given(given))
+            : outer(part.areaMm2(), part.awg(), part.wall()));
   }
 
   private @Nullable WirePart part(Wire wire) {

@@ -71,11 +71,6 @@ public final class Wiring {
     this.endsAtNumber = new ArrayList<>(Collections.nCopies(points.all().size(), List.of()));
     this.endsAt = new LinkedHashMap<>();
     placed.forEach(this::keep);
-    ofEnds.replaceAll(
-        (ref, resolution) ->
-            resolution instanceof Resolution.Found found
-                ? new Resolution.Found(points.own(found.point()), found.implied())
-                : resolution);
     this.wiredCavities =
         endsAt.keySet().stream()
             .filter(point -> point.kind() == Point.Kind.CAVITY)
@@ -85,10 +80,18 @@ public final class Wiring {
 
   private void keep(Point point, List<WireEnd> ends) {
     List<WireEnd> kept = Collections.unmodifiableList(ends);
-    endsAt.put(points.own(point), kept);
-    int number = points.number(point);
-    if (number >= 0) {
-      endsAtNumber.set(number, kept);
+    Point own = points.own(point);
+    endsAt.put(own, kept);
+    if (own.number() >= 0) {
+      endsAtNumber.set(own.number(), kept);
+    }
+    for (WireEnd end : ends) {
+      ofEnds.computeIfPresent(
+          end.ref(),
+          (ref, known) ->
+              known instanceof Resolution.Found found
+                  ? new Resolution.Found(own, found.implied())
+                  : known);
     }
   }
 

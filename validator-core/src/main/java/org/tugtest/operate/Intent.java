@@ -87,6 +87,6 @@ final class Intent {
   }
 
   private static boolean named(Set<String> texts, Edge.OfElement edge) {
-    return texts.contains(edge.text()) || texts.contains(edge.device());
+    return texts.contains(edge.device()) || texts.contains(edge.text());
   }
 }

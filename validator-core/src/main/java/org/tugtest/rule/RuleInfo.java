@@ -69,7 +69,12 @@ public record RuleInfo(
 
   /** The setting of that name. */
   public Optional<Setting> setting(String name) {
-    return settings.stream().filter(setting -> setting.name().equals(name)).findFirst();
+    for (Setting setting : settings) {
+      if (setting.name().equals(name)) {
+        return Optional.of(setting);
+      }
+    }
+    return Optional.empty();
   }
 
   /** Collects what there is to say of a rule. */

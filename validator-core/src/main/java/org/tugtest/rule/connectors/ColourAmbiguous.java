@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import org.tugtest.facts.Facts;
 import org.tugtest.finding.Basis;
@@ -94,7 +93,7 @@ public final class ColourAmbiguous implements Rule {
   @Override
   public void judge(Facts facts, Settings settings, Ledger ledger) {
     Optional<String> usual = usualColour(facts.harness());
-    Map<String, List<WireEnd>> inConnector = new TreeMap<>(NaturalOrder.NATURAL);
+    Map<String, List<WireEnd>> inConnector = new HashMap<>();
     for (Map.Entry<Point, List<WireEnd>> entry : facts.wiring().ends().entrySet()) {
       if (entry.getKey().kind() == Point.Kind.CAVITY) {
         inConnector
@@ -102,14 +101,14 @@ public final class ColourAmbiguous implements Rule {
             .addAll(entry.getValue());
       }
     }
-    inConnector.forEach(
-        (connector, ends) -> {
-          if (ends.size() > 1) {
-            Subject subject = Subject.connector(connector);
-            double alike = 1 + settings.number(ALIKE, subject) / 100;
-            judge(facts, subject, Lookalikes.among(facts, ends, alike), usual, ledger);
-          }
-        });
+    for (String connector : facts.wiring().connectors()) {
+      List<WireEnd> ends = inConnector.getOrDefault(connector, List.of());
+      if (ends.size() > 1) {
+        Subject subject = Subject.connector(connector);
+        double alike = 1 + settings.number(ALIKE, subject) / 100;
+        judge(facts, subject, Lookalikes.among(facts, ends, alike), usual, ledger);
+      }
+    }
   }
 
   private static void judge(

@@ -60,6 +60,9 @@ record Lookalikes(
     List<List<Look>> groups = new ArrayList<>();
     boolean unsized = false;
     for (Map.Entry<String, List<WireEnd>> same : byColour.entrySet()) {
+      if (same.getValue().size() < 2) {
+        continue;
+      }
       List<Look> sized = new ArrayList<>();
       for (WireEnd end : same.getValue()) {
         Cited area = facts.fitting().sizes().areaMm2(end.wire()).orElse(null);
@@ -128,7 +131,7 @@ record Lookalikes(
         to++;
       }
       List<Look> group = new ArrayList<>(sized.subList(from, to));
-      if (confusable(facts, group.stream().map(Look::end).toList())) {
+      if (group.size() > 1 && confusable(facts, group.stream().map(Look::end).toList())) {
         group.sort(Comparator.comparing(Look::cavity));
         groups.add(group);
       }
