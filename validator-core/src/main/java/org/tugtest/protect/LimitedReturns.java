@@ -21,7 +21,7 @@ import org.tugtest.network.Reach;
  * comes back to its own minus, so that no more flows there than these sources give, however strong
  * the battery is whose return they share. Or else what faults send the other way, in loads that
  * return through the wire to the battery from beyond it, such as the input of a converter; what the
- * sources beyond give into these comes back to them without the wire.
+ * sources beyond give into these comes back to them without the wire, where no way leads round it.
  */
 final class LimitedReturns {
   /** Beyond a wire with more loads nothing is made of it. */
@@ -32,6 +32,10 @@ final class LimitedReturns {
   private final Set<Integer> strongGroups = new HashSet<>();
   private final BlockTree blocks;
   private final BitSet before = new BitSet();
+
+  /** How many edges each block has; where there is one, no other way leads round it. */
+  private final int[] edgesOfBlock;
+
   private final Limits limits;
   private final List<Edge.OfElement> limited = new ArrayList<>();
   private final Map<Integer, List<Edge.OfElement>> limitedOfGroup = new HashMap<>();
@@ -64,13 +68,18 @@ final class LimitedReturns {
       }
     }
     blocks = new BlockTree(network, back, strong);
+    edgesOfBlock = new int[blocks.blocks()];
     joined = new Joined(network.points().size());
     for (int i = 0; i < network.edges().size(); i++) {
       if (back.takes(i)) {
         joined.join(network.indexOfA(i), network.indexOfB(i));
+        count(blocks.block(network.edges().get(i)));
       }
     }
-    strong.forEach(minus -> strongGroups.add(group(minus)));
+    for (Point minus : strong) {
+      strongGroups.add(group(minus));
+      count(blocks.block(minus));
+    }
     for (ReturnTree.Draw draw : tree.all()) {
       drawsOfBlock.computeIfAbsent(blocks.block(draw.home()), none -> new ArrayList<>()).add(draw);
     }
@@ -120,13 +129,21 @@ final class LimitedReturns {
             .map(ReturnTree.Draw::load)
             .distinct()
             .toList();
-    FaultFlow other = there.isEmpty() ? null : limits.into(there, rating, sources);
+    boolean only = strong && edgesOfBlock[blocks.block(wire)] == 1;
+    FaultFlow other =
+        there.isEmpty() ? null : limits.into(there, rating, only ? sources : List.of());
     if (other == null || other.amps() <= most) {
       return Optional.of(new Bound(most, sources, loads));
     }
     return other.amps() < all
         ? Optional.of(new Bound(other.amps(), other.cut(), loads))
         : Optional.empty();
+  }
+
+  private void count(int block) {
+    if (block >= 0) {
+      edgesOfBlock[block]++;
+    }
   }
 
   private boolean isBefore(int block) {

@@ -39,12 +39,15 @@ class ReturnsAgainstEveryWayTest {
 
   /**
    * To the battery: what all fuses before the loads that return there through the wire let through.
-   * To a source that limits itself: no more than that source gives.
+   * To a source that limits itself: no more than that source gives. What a source that limits
+   * itself gives into faults on its own side of a wire, which is the only way to the battery, comes
+   * back to it without the wire.
    */
   @Test
   void everyLimitIsTheLeastSumOfFusesThatPartsItsLoadsFromAllSources() {
     int several = 0;
     int less = 0;
+    int apart = 0;
     for (int seed = 0; seed < CARS; seed++) {
       RandomCar car = car(new Random(seed));
       TryEverything oracle = new TryEverything(car);
@@ -70,10 +73,15 @@ class ReturnsAgainstEveryWayTest {
         assertThat(exposure != null).as(where).isEqualTo(any);
         if (exposure != null) {
           double all = fused.isEmpty() ? 0 : oracle.limit(null, fused);
-          double battery = toBattery.isEmpty() ? 0 : oracle.limit(null, toBattery);
+          boolean still = oracle.isOnlyWay(wire) && limitedLiesBeyond(car, oracle, wire);
+          double battery =
+              toBattery.isEmpty()
+                  ? 0
+                  : still ? oracle.limitOfStrong(toBattery) : oracle.limit(null, toBattery);
           double limited = car.of("source").stream().mapToDouble(RandomCar.Link::amps).sum();
           double expected = Math.max(battery, Math.min(all, limited));
           less += expected < all ? 1 : 0;
+          apart += still && !toBattery.isEmpty() ? 1 : 0;
           assertThat(exposure.mostA()).as(where).isEqualTo(expected);
           assertThat(protection.returnsUnfusedAlone(wire.name()))
               .as(where)
@@ -94,5 +102,13 @@ class ReturnsAgainstEveryWayTest {
     }
     assertThat(several).isGreaterThan(80);
     assertThat(less).isGreaterThan(10);
+    assertThat(apart).isGreaterThan(3);
+  }
+
+  private static boolean limitedLiesBeyond(
+      RandomCar car, TryEverything oracle, RandomCar.Link wire) {
+    return car.of("source").stream()
+        .filter(source -> source.amps() > 0)
+        .allMatch(source -> oracle.returnsThrough(source.b(), wire, false));
   }
 }

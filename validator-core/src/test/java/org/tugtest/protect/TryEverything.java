@@ -31,7 +31,34 @@ final class TryEverything {
     return Math.max(limit(wire, Set.of(wire.a())), limit(wire, Set.of(wire.b())));
   }
 
+  /** The limit of these when sources that limit themselves give nothing. */
+  double limitOfStrong(Set<Integer> ends) {
+    return Math.max(limit(null, ends, 0, true), limit(null, ends, 1, true));
+  }
+
+  /** Whether nothing but a wire leads from one of its ends to the other on wires. */
+  boolean isOnlyWay(RandomCar.Link wire) {
+    Set<Integer> reached = new HashSet<>(Set.of(wire.a()));
+    boolean more = true;
+    while (more) {
+      more = false;
+      for (RandomCar.Link link : car.of("wire")) {
+        if (!link.equals(wire) && reached.contains(link.a()) != reached.contains(link.b())) {
+          reached.add(link.a());
+          reached.add(link.b());
+          more = true;
+        }
+      }
+    }
+    return !reached.contains(wire.b());
+  }
+
   private double limit(RandomCar.@Nullable Link without, Set<Integer> ends, int position) {
+    return limit(without, ends, position, false);
+  }
+
+  private double limit(
+      RandomCar.@Nullable Link without, Set<Integer> ends, int position, boolean strongOnly) {
     List<RandomCar.Link> bounds = new ArrayList<>(car.of("fuse"));
     car.of("source").stream().filter(source -> source.amps() > 0).forEach(bounds::add);
     double least = Double.POSITIVE_INFINITY;
@@ -46,6 +73,9 @@ final class TryEverything {
       }
       if (without != null) {
         out.add(without);
+      }
+      if (strongOnly) {
+        car.of("source").stream().filter(source -> source.amps() > 0).forEach(out::add);
       }
       if (sum < least && ends.stream().noneMatch(fed(out, position)::get)) {
         least = sum;
