@@ -110,7 +110,7 @@ final class BorrowedReference {
     Set<Subject> signals = new LinkedHashSet<>();
     Set<String> own = new LinkedHashSet<>();
     for (Borrowed one : all) {
-      over.addAll(things(one.way()));
+      over.addAll(SensorEarthShared.things(one.way()));
       signals.add(one.sensor().subject());
       own.add(one.sensor().device());
       own.add(one.unit().device());
@@ -122,8 +122,8 @@ final class BorrowedReference {
         Stream.of(user.a(), user.b())
             .flatMap(end -> facts.sides().back().path(end).stream())
             .findFirst()
-            .map(BorrowedReference::things)
-            .orElse(Set.of())
+            .map(SensorEarthShared::things)
+            .orElse(List.of())
             .stream()
             .filter(over::contains)
             .forEach(
@@ -169,17 +169,5 @@ final class BorrowedReference {
 
   private static String names(Set<Subject> subjects) {
     return Series.and(subjects.stream().map(Subject::id).toList(), NAMED);
-  }
-
-  /** The wires and splices of a way. */
-  private static Set<Subject> things(Path way) {
-    Set<Subject> things = new LinkedHashSet<>();
-    way.edges().stream()
-        .filter(Edge.OfWire.class::isInstance)
-        .forEach(edge -> things.add(edge.subject()));
-    way.points().stream()
-        .filter(point -> point.kind() == Point.Kind.SPLICE)
-        .forEach(point -> things.add(point.subject()));
-    return things;
   }
 }

@@ -225,7 +225,7 @@ public final class SensorEarthShared implements Rule {
   }
 
   /** The wires and splices of a way. */
-  private static List<Subject> things(Path way) {
+  static List<Subject> things(Path way) {
     List<Subject> things = new ArrayList<>();
     way.edges().stream()
         .filter(Edge.OfWire.class::isInstance)
